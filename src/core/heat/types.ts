@@ -1,0 +1,179 @@
+/**
+ * What the heat engine takes and gives. SI units; temperatures in degrees Celsius (their differences are kelvin),
+ * because every published correlation the engine rests on is stated in degrees Celsius.
+ */
+
+/** Mass fractions of a food, 0–1, summing to 1 ± 0.005. */
+export interface Composition {
+  readonly water: number;
+  readonly protein: number;
+  readonly fat: number;
+  readonly carbohydrate: number;
+  readonly fibre: number;
+  readonly ash: number;
+}
+
+/** Constant thermal properties: conductivity [W/(m K)], density [kg/m³], specific heat [J/(kg K)]. */
+export interface ConstantProperties {
+  readonly k: number;
+  readonly rho: number;
+  readonly cp: number;
+}
+
+/** One layer of a body, from the outside in. The last layer fills what is left and has no thickness [m]. */
+export interface Layer {
+  readonly name: string;
+  readonly thickness?: number;
+  readonly material: { readonly composition: Composition } | { readonly properties: ConstantProperties };
+}
+
+export interface ProfilePoint {
+  /** Distance along the axis [m]. */
+  readonly at: number;
+  /** Outer diameter there [m]. */
+  readonly diameter: number;
+}
+
+export type Body =
+  /** Body of revolution about a straight axis; straight between profile points; both end faces exposed; layers are tubes. */
+  | { readonly shape: 'revolved'; readonly profile: readonly ProfilePoint[]; readonly layers: readonly Layer[] }
+  /** Infinite cylinder. */
+  | { readonly shape: 'cylinder'; readonly diameter: number; readonly layers: readonly Layer[] }
+  | { readonly shape: 'sphere'; readonly diameter: number; readonly layers: readonly Layer[] }
+  /** Infinite plate, both faces exposed; layers are symmetric about the mid-plane. */
+  | { readonly shape: 'slab'; readonly thickness: number; readonly layers: readonly Layer[] }
+  /** Long bar of rectangular section, all four faces exposed; layers are concentric rectangles. */
+  | { readonly shape: 'block'; readonly width: number; readonly height: number; readonly layers: readonly Layer[] };
+
+/** Temperature of the medium: constant [°C] or a log, straight between its points, held after the last. */
+export type MediumTemperature = number | readonly { readonly t: number; readonly C: number }[];
+
+/** When a stage ends. Seconds and °C; `atMost` [s] bounds a search (default 86 400). */
+export type Until =
+  | { readonly kind: 'time'; readonly s: number }
+  | { readonly kind: 'coldest'; readonly C: number; readonly atMost?: number }
+  | { readonly kind: 'warmest'; readonly C: number; readonly atMost?: number }
+  | { readonly kind: 'lethality'; readonly s: number; readonly atMost?: number };
+
+export interface Stage {
+  readonly name: string;
+  readonly medium: MediumTemperature;
+  /** Surface heat-transfer coefficient [W/(m² K)], film and mould resistances already folded in. */
+  readonly h: number;
+  readonly until: Until;
+}
+
+/** Reference for lethality: P = ∫ 10^((T − reference)/z) dt. */
+export interface Target {
+  readonly reference: number;
+  readonly z: number;
+  /** Wanted process lethality [s at the reference temperature]. */
+  readonly s: number;
+}
+
+/** A place in the body. Revolved: axial distance and radius. Cylinder, sphere: radius. Slab: x. Block: x, y from the middle. All [m]. */
+export interface Place {
+  readonly at?: number;
+  readonly radius?: number;
+  readonly x?: number;
+  readonly y?: number;
+}
+
+export interface CookProblem {
+  readonly body: Body;
+  readonly start: number;
+  readonly stages: readonly Stage[];
+  readonly target: Target;
+  readonly probes?: readonly { readonly name: string; readonly place: Place }[];
+}
+
+export interface CookOptions {
+  /** `coarse` answers a slider at once; `fine` is the answer that is kept, printed and judged. Default `fine`. */
+  readonly mode?: 'coarse' | 'fine';
+  /** Multiplies the number of mesh intervals in each direction (grid-refinement studies). Default 1. */
+  readonly refine?: number;
+  /** Overrides the tolerance of the time integrator [K per step]. */
+  readonly tolerance?: number;
+  /** Ask for field snapshots for pictures; `count` at most, always including stage ends. Default none. */
+  readonly frames?: { readonly count: number };
+  /** Called now and then with the simulated time [s]; return false to stop (the run then throws Cancelled). */
+  readonly onProgress?: (simulated: number) => boolean | undefined;
+}
+
+export interface StageResult {
+  readonly name: string;
+  readonly start: number;
+  readonly end: number;
+  readonly reached: boolean;
+  /** At the stage's end [°C]. */
+  readonly coldest: number;
+  readonly warmest: number;
+  readonly surface: number;
+  readonly mean: number;
+  readonly coldSpot: number;
+}
+
+/** Time series; every array has the length of `t` [s]; temperatures [°C]; lethality [s at the reference]. */
+export interface History {
+  readonly t: Float64Array;
+  readonly coldest: Float64Array;
+  readonly warmest: Float64Array;
+  /** Surface beside the cold spot. */
+  readonly surface: Float64Array;
+  readonly mean: Float64Array;
+  readonly coldSpot: Float64Array;
+  /** Lethality at the cold spot. */
+  readonly lethality: Float64Array;
+  readonly medium: Float64Array;
+}
+
+/**
+ * The mesh as pictures see it. Revolved: `x` is the axial distance, `y` the radius (≥ 0, mirror it for a section).
+ * Cylinder, sphere, slab: `nv` = 1, `x` is the distance from the middle. Block: a quarter, from the middle.
+ * Node (i, j), i along the first direction (0 ≤ i < nu), j along the second (0 ≤ j < nv), has index j·nu + i.
+ * Revolved: u is radial (axis → surface), v is axial.
+ */
+export interface FieldMesh {
+  readonly shape: Body['shape'];
+  readonly nu: number;
+  readonly nv: number;
+  readonly x: Float64Array;
+  readonly y: Float64Array;
+  /** u-indices of the layer interfaces, from the inside out, excluding axis and surface. */
+  readonly interfaces: readonly number[];
+}
+
+export interface Frame {
+  readonly t: number;
+  readonly stage: number;
+  readonly C: Float32Array;
+  /** Lethality so far at every node [s at the reference]. */
+  readonly lethality: Float32Array;
+}
+
+export interface CookResult {
+  /** The point that has received least lethality by the end of the stages, searched over the whole body. */
+  readonly coldSpot: Place & { readonly node: number };
+  readonly stages: readonly StageResult[];
+  readonly lethality: { readonly s: number; readonly reachedAt: number | null; readonly passes: boolean };
+  readonly history: History;
+  /** |stored − supplied| / supplied [%]. */
+  readonly heatBalancePct: number;
+  readonly probes: readonly { readonly name: string; readonly C: Float64Array; readonly lethality: Float64Array }[];
+  readonly mesh: FieldMesh;
+  readonly frames: readonly Frame[];
+  /** Mass of the body [kg] (per metre for cylinder and block, per m² for slab). */
+  readonly mass: number;
+  readonly steps: number;
+  /** Sources used and limits met, e.g. a correlation outside its range. */
+  readonly basis: readonly Basis[];
+}
+
+export type Confidence = 'read' | 'secondary' | 'memory' | 'computed' | 'common practice' | 'assumption';
+
+/** One thing an answer rests on. `source` is a key of the bibliography in `sources.ts`. */
+export interface Basis {
+  readonly what: string;
+  readonly source: string;
+  readonly confidence: Confidence;
+}
