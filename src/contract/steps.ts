@@ -1,0 +1,162 @@
+/**
+ * A dish is a method: an ordered list of typed steps. One schema per kind of step; what a step asks of whoever makes
+ * the batch (weights, temperatures, times) stands in `asks`, with the limits that the record is held against.
+ */
+import { z } from 'zod';
+import { BodyInput, ProfilePointInput, StageInput, TargetInput } from './body.ts';
+import { Composition, celsius, grams, Id, Minor, millimetres, minutes, Note, percent, Text } from './quantities.ts';
+
+/** One thing to record. `low`/`high` are in the unit of the kind: weight g, temperature °C, duration min, count pieces. */
+export const Ask = z.strictObject({
+  id: Id,
+  kind: z.enum(['weight', 'temperature', 'duration', 'count', 'tick', 'note', 'core log']),
+  label: Text(120),
+  low: z.number().optional(),
+  high: z.number().optional(),
+  /** A critical control point: out of limit stops the batch until somebody has decided what now. */
+  critical: z.boolean().optional(),
+  /** Why this limit: a rule of the book, the law's figure, or common practice. */
+  basis: z.string().max(300).optional(),
+});
+export type Ask = z.infer<typeof Ask>;
+
+const common = {
+  id: Id,
+  name: Text(120),
+  /** What to do, in the words of the method card. */
+  how: Note(2_000),
+  /** Minutes of somebody's hands. */
+  handsMin: minutes(),
+  asks: z.array(Ask).max(20),
+};
+
+export const TrimStep = z.strictObject({
+  kind: z.literal('trim'),
+  ...common,
+  part: Text(),
+  weightG: grams(),
+  yieldPct: percent(),
+});
+
+export const CureStep = z.strictObject({
+  kind: z.literal('cure'),
+  ...common,
+  by: z.enum(['dry cure', 'brine']),
+  /** Dry cure: salt as % of the meat's weight. Brine: strength, % w/w of the brine. */
+  saltPct: percent(),
+  /** Brine weight for each kilogram of meat; brine only. */
+  brinePerKg: z.number().positive().max(100).optional(),
+  h: z.number().min(0).max(2_000),
+  mediumC: celsius(-5, 30),
+});
+
+export const RinseStep = z.strictObject({
+  kind: z.literal('rinse and dry'),
+  ...common,
+  rinseMin: minutes(),
+  dryMin: minutes(),
+});
+
+export const MixLine = z.strictObject({
+  ingredient: Text(),
+  ingredientId: Id.optional(),
+  g: grams(),
+  composition: Composition.optional(),
+  /** Salt within the ash, as a fraction of the line's weight, where known. */
+  salt: z.number().min(0).max(1).optional(),
+  pricePerKg: Minor.optional(),
+  allergens: z.array(z.string().max(60)).max(14).optional(),
+});
+export type MixLine = z.infer<typeof MixLine>;
+
+export const MixStep = z.strictObject({
+  kind: z.literal('mix'),
+  ...common,
+  lines: z.array(MixLine).max(100),
+  maxC: celsius(-5, 40),
+});
+
+export const FillStep = z.strictObject({
+  kind: z.literal('fill'),
+  ...common,
+  casing: Text(),
+  /** Filled outer shape of one piece. */
+  profile: z.array(ProfilePointInput).min(2).max(60),
+  skinMm: millimetres(0, 50),
+  gramsPerPiece: grams(100_000),
+  headSpacePct: percent(),
+});
+
+export const WrapStep = z.strictObject({
+  kind: z.literal('wrap'),
+  ...common,
+  material: Text(),
+  layers: z.int().min(0).max(40),
+  /** Thickness of one layer [µm] and its conductivity, where the wrap is a heat resistance. */
+  micrometres: z.number().min(0).max(2_000),
+  kWmK: z.number().min(0.01).max(500),
+});
+
+export const CookStep = z.strictObject({
+  kind: z.literal('cook'),
+  ...common,
+  body: BodyInput,
+  startC: celsius(-2, 60),
+  stages: z.array(StageInput).max(12),
+  target: TargetInput,
+  /** Rules of the book the core is held to. */
+  rules: z.array(z.string().max(80)).max(8),
+});
+export type CookStep = z.infer<typeof CookStep>;
+
+export const ChillStep = z.strictObject({
+  kind: z.literal('chill'),
+  ...common,
+  stages: z.array(StageInput).max(12),
+  rules: z.array(z.string().max(80)).max(8),
+});
+
+export const KeepStep = z.strictObject({
+  kind: z.literal('keep'),
+  ...common,
+  maxC: celsius(-30, 20),
+  days: z.number().min(0).max(365),
+  packed: z.enum(['open or covered', 'vacuum-packed']),
+});
+
+export const FinishStep = z.strictObject({
+  kind: z.literal('finish'),
+  ...common,
+  by: Text(),
+  mediumC: celsius(),
+  min: minutes(),
+  coreC: celsius(0, 100).optional(),
+});
+
+export const PlateStep = z.strictObject({
+  kind: z.literal('plate'),
+  ...common,
+  portionG: grams(5_000),
+  portionsPerPiece: z.number().positive().max(1_000),
+});
+
+export const Step = z.discriminatedUnion('kind', [
+  TrimStep,
+  CureStep,
+  RinseStep,
+  MixStep,
+  FillStep,
+  WrapStep,
+  CookStep,
+  ChillStep,
+  KeepStep,
+  FinishStep,
+  PlateStep,
+]);
+export type Step = z.infer<typeof Step>;
+export type StepKind = Step['kind'];
+export const stepKinds = Step.options.map((o) => o.shape.kind.value) as StepKind[];
+export type StepOf<K extends StepKind> = Extract<Step, { kind: K }>;
+
+export const Method = z.array(Step).max(40);
+export type Method = z.infer<typeof Method>;
