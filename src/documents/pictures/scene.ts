@@ -31,7 +31,14 @@ export type Mark =
       readonly stroke?: Stroke;
       readonly hatch?: boolean;
     }
-  | { readonly kind: 'circle'; readonly x: number; readonly y: number; readonly r: number; readonly fill?: Ink; readonly stroke?: Stroke }
+  | {
+      readonly kind: 'circle';
+      readonly x: number;
+      readonly y: number;
+      readonly r: number;
+      readonly fill?: Ink;
+      readonly stroke?: Stroke;
+    }
   | {
       readonly kind: 'text';
       readonly x: number;
