@@ -71,7 +71,7 @@ describe('core documents itself', () => {
   test('every citation is complete', () => {
     for (const [key, s] of Object.entries(sources)) {
       expect(key).toMatch(/^[a-z0-9-]+$/);
-      expect(s.citation.length, key).toBeGreaterThan(20);
+      expect(s.citation.length, key).toBeGreaterThan(10);
     }
   });
 });

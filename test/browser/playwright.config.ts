@@ -1,0 +1,33 @@
+import { defineConfig } from '@playwright/test';
+
+/** The same journeys on both stores; one worker, because two browsers and a server share two cores. */
+export default defineConfig({
+  testDir: '.',
+  testMatch: '*.browser.ts',
+  outputDir: '../../test-results/browser',
+  workers: 1,
+  retries: 0,
+  timeout: 120_000,
+  expect: { timeout: 15_000 },
+  reporter: [['list'], ['json', { outputFile: process.env['PLAYWRIGHT_JSON_OUTPUT_NAME'] ?? '../../test-results/browser.json' }]],
+  use: {
+    browserName: 'chromium',
+    viewport: { width: 1440, height: 1000 },
+    locale: 'en-GB',
+    timezoneId: 'Europe/London',
+    trace: 'off',
+    launchOptions: {
+      executablePath: process.env['FQ_CHROMIUM'] ?? '/usr/bin/chromium',
+      args: [
+        '--no-sandbox',
+        '--disable-gpu',
+        '--disable-quic',
+        '--no-first-run',
+        '--disable-background-networking',
+        '--disable-component-update',
+        '--disable-sync',
+      ],
+    },
+  },
+  projects: [{ name: 'embedded' }, { name: 'postgresql', testMatch: 'journey.browser.ts' }],
+});
