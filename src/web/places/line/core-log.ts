@@ -1,0 +1,77 @@
+/**
+ * Core readings typed one by one are a probe log with few points. They are judged as they arrive by the same rules as a
+ * file from a logger, and no reading is worth more than it shows.
+ */
+import type { RuleVerdict } from '../../../contract/judge.ts';
+import type { Line } from './progress.ts';
+
+export interface CoreReading {
+  readonly min: number;
+  readonly C: number;
+  readonly at: string;
+}
+
+/** Which of two readings at the same moment counts: when cooking the colder, when chilling the warmer. */
+export type Cautious = 'colder' | 'warmer';
+
+/** Standing temperature readings as a log: minutes from the first, in order of time, no moment twice. */
+export function seriesOf(lines: readonly Line[], cautious: Cautious): CoreReading[] {
+  const sorted = lines
+    .filter((l) => l.kind === 'temperature' && l.value !== null)
+    .map((l) => ({ ms: Date.parse(l.at), C: l.value as number, at: l.at }))
+    .sort((a, b) => a.ms - b.ms);
+  const start = sorted[0]?.ms ?? 0;
+  const series: CoreReading[] = [];
+  for (const r of sorted) {
+    const min = (r.ms - start) / 60_000;
+    const last = series.at(-1);
+    if (last !== undefined && last.min === min) {
+      const C = cautious === 'colder' ? Math.min(last.C, r.C) : Math.max(last.C, r.C);
+      series[series.length - 1] = { min, C, at: r.at };
+    } else series.push({ min, C: r.C, at: r.at });
+  }
+  return series;
+}
+
+export const coreChannel = 'core';
+
+/** The same log as text, as the server keeps it: one instant and one temperature a line. */
+export function logText(series: readonly CoreReading[]): string {
+  return [`time,${coreChannel} (°C)`, ...series.map((r) => `${r.at},${r.C}`)].join('\n').concat('\n');
+}
+
+const down = (x: number, digits: number): string =>
+  (Math.floor(x * 10 ** digits + 1e-9) / 10 ** digits).toFixed(digits);
+const up = (x: number, digits: number): string =>
+  (Math.ceil(x * 10 ** digits - 1e-9) / 10 ** digits).toFixed(digits);
+
+export interface LiveWord {
+  readonly tone: 'holds' | 'not yet' | 'does not hold';
+  /** The number that matters, or a word where there is none. */
+  readonly big: string;
+  readonly words: string;
+}
+
+/**
+ * What one rule says of the readings so far. What has been had is rounded down and what is still wanted rounded up, so that
+ * the screen never promises more than the log.
+ */
+export function liveWord(verdict: RuleVerdict, lastC: number, temperature: (C: number) => string): LiveWord {
+  const had =
+    verdict.value !== null && verdict.limit !== null && verdict.unit !== '°C'
+      ? `has had ${down(verdict.value, 1)} of ${up(verdict.limit, 1)} ${verdict.unit}`
+      : null;
+  if (verdict.passes === true)
+    return { tone: 'holds', big: 'Holds', words: had === null ? verdict.why : `The core ${had}.` };
+  if (verdict.moreMin !== null) {
+    const more = up(verdict.moreMin, 1);
+    const lead = had === null ? '' : `${had}; `;
+    return {
+      tone: 'not yet',
+      big: `${more} min more`,
+      words: `The core ${lead}at ${temperature(lastC)} it needs ${more} min more.`,
+    };
+  }
+  if (verdict.passes === null) return { tone: 'not yet', big: 'Not decided', words: verdict.why };
+  return { tone: 'does not hold', big: 'Does not hold', words: verdict.why };
+}
