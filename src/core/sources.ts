@@ -10,6 +10,16 @@ export interface Source {
   readonly url?: string;
 }
 
+/** How a value was had. 'read': in the source itself; 'secondary': in copies of it; the rest as the words say. */
+export type Confidence = 'read' | 'secondary' | 'memory' | 'computed' | 'common practice' | 'assumption';
+
+/** One thing an answer rests on. `source` is a key of the bibliography. */
+export interface Basis {
+  readonly what: string;
+  readonly source: string;
+  readonly confidence: Confidence;
+}
+
 export const sources: Record<string, Source> = {
   // What is not a publication, named as honestly as what is.
   'common-practice': { citation: 'Common practice in professional kitchens; no published source.' },
@@ -143,6 +153,95 @@ export const sources: Record<string, Source> = {
     citation:
       'Bigelow, W. D. (1921). The logarithmic nature of thermal death time curves. Journal of Infectious Diseases 29(5), 528–536.',
     year: 1921,
+  },
+
+  // Cooking, cooling and keeping: rules, and the death of organisms.
+  'fsa-cooking-safely': {
+    citation:
+      'Food Standards Agency. Cooking safely in your business; advice to caterers on cooking temperatures (70 °C for 2 minutes and its equivalents).',
+  },
+  'acmsf-burgers-2007': {
+    citation:
+      'Advisory Committee on the Microbiological Safety of Food, Ad Hoc Group on Safe Cooking of Burgers (2007). Report on the safe cooking of burgers. London.',
+    year: 2007,
+  },
+  'gaze-1989': {
+    citation:
+      'Gaze, J. E., Brown, G. D., Gaskell, D. E. & Banks, J. G. (1989). Heat resistance of Listeria monocytogenes in homogenates of chicken, beef steak and carrot. Food Microbiology 6(4), 251–259.',
+    year: 1989,
+  },
+  'cfa-chilled-foods-2006': {
+    citation:
+      'Chilled Food Association (2006). Best Practice Guidelines for the Production of Chilled Foods, 4th ed. TSO, London; table reproduced in the Food Standards Agency’s training on vacuum packing, module 3, section 2.',
+    year: 2006,
+  },
+  'fda-hazards-guide': {
+    citation:
+      'US Food and Drug Administration. Fish and Fishery Products Hazards and Controls Guidance, appendix 4, tables A-3 and A-4.',
+  },
+  'gb-chilling-guidance': {
+    citation:
+      'UK catering guidance on chilling cooked food to below 8 °C within 90 minutes: widely taught, no statutory source.',
+  },
+  'doh-cook-chill-1989': {
+    citation:
+      'Department of Health (1989). Chilled and Frozen: Guidelines on Cook-Chill and Cook-Freeze Catering Systems. HMSO, London.',
+    year: 1989,
+  },
+  'food-hygiene-england-2013': {
+    citation:
+      'The Food Safety and Hygiene (England) Regulations 2013 (SI 2013/2996), schedule 4, and the corresponding regulations of Wales and Northern Ireland.',
+    year: 2013,
+  },
+  'food-hygiene-scotland-2006': {
+    citation: 'The Food Hygiene (Scotland) Regulations 2006 (SSI 2006/3), schedule 4, paragraphs 2 and 3.',
+    year: 2006,
+  },
+  'fsis-appendix-a-2021': {
+    citation:
+      'US Department of Agriculture, Food Safety and Inspection Service (2021). FSIS Cooking Guideline for Meat and Poultry Products (Revised Appendix A), tables 2, 3, 4 and 6. December 2021.',
+    year: 2021,
+  },
+  'fsis-appendix-b': {
+    citation:
+      'US Department of Agriculture, Food Safety and Inspection Service. Stabilization (cooling) guideline for meat and poultry products (Appendix B), 1999 text and 2021 revision.',
+  },
+  'us-food-code': {
+    citation:
+      'US Food and Drug Administration. Food Code, paragraphs 3-401.11, 3-403.11, 3-501.14 and 3-501.16, as reproduced in state codes.',
+  },
+  'eu-853-2004': {
+    citation: 'Regulation (EC) No 853/2004, annex III: temperatures of meat, offal and minced meat.',
+    year: 2004,
+  },
+  'us-9cfr-318-10': {
+    citation: 'US Code of Federal Regulations, title 9, section 318.10(c)(1) (former text, since removed).',
+  },
+  'woah-avian-influenza': {
+    citation:
+      'World Organisation for Animal Health. Terrestrial Animal Health Code, chapter on infection with avian influenza viruses: inactivation in poultry meat.',
+  },
+  'mackey-bratchell-1989': {
+    citation:
+      'Mackey, B. M. & Bratchell, N. (1989). The heat resistance of Listeria monocytogenes. Letters in Applied Microbiology 9(3), 89–94.',
+    year: 1989,
+  },
+  'juneja-marmer-1998': {
+    citation:
+      'Juneja, V. K. & Marmer, B. S. (1998). Thermal inactivation of Clostridium perfringens vegetative cells in ground beef and turkey as affected by sodium pyrophosphate. Food Microbiology 15(3), 281–287.',
+    year: 1998,
+  },
+  'juneja-eblen-ransom-2001': {
+    citation:
+      'Juneja, V. K., Eblen, B. S. & Ransom, G. M. (2001). Thermal inactivation of Salmonella spp. in chicken broth, beef, pork, turkey, and chicken: determination of D- and z-values. Journal of Food Science 66(1), 146–152.',
+    year: 2001,
+  },
+  'warne-1988': {
+    citation: 'Warne, D. (1988). Manual on fish canning. FAO Fisheries Technical Paper 285. FAO, Rome.',
+    year: 1988,
+  },
+  'thermal-food-processing-7-1': {
+    citation: 'Thermal Food Processing: New Technologies and Quality Issues, table 7.1. CRC Press.',
   },
 };
 
