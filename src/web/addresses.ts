@@ -1,0 +1,23 @@
+/** Every screen has its own address; nothing else spells one. */
+export const places = [
+  { slug: 'animals', name: 'Animals' },
+  { slug: 'dishes', name: 'Dishes' },
+  { slug: 'week', name: 'Week' },
+  { slug: 'line', name: 'Line' },
+  { slug: 'proof', name: 'Proof' },
+] as const;
+export type PlaceSlug = (typeof places)[number]['slug'];
+
+export const at = {
+  door: () => '/',
+  place: (kitchenId: string, slug: PlaceSlug) => `/k/${kitchenId}/${slug}`,
+  settings: (kitchenId: string) => `/k/${kitchenId}/settings`,
+  animals: (kitchenId: string, tab: 'parts' | 'lots' | 'suppliers') => `/k/${kitchenId}/animals/${tab}`,
+  newDish: (kitchenId: string) => `/k/${kitchenId}/dishes/new`,
+  dish: (kitchenId: string, dishId: string) => `/k/${kitchenId}/dishes/${dishId}`,
+  step: (kitchenId: string, dishId: string, stepId: string) =>
+    `/k/${kitchenId}/dishes/${dishId}/steps/${stepId}`,
+  version: (kitchenId: string, dishId: string, versionId: string, stepId?: string) =>
+    `/k/${kitchenId}/dishes/${dishId}/versions/${versionId}${stepId === undefined ? '' : `/steps/${stepId}`}`,
+  batch: (kitchenId: string, batchId: string) => `/k/${kitchenId}/line/${batchId}`,
+};
