@@ -1,5 +1,10 @@
 /** The contract of `judge`: a measured log against named rules of the book. */
 import { z } from 'zod';
+import { type JudgeOptions, judge, type Part, type Verdict } from '../core/microbes/judge.ts';
+import { findRule, type Rule, rules } from '../core/properties/rules.ts';
+import { cite } from '../core/sources.ts';
+import { nearNames } from './near-names.ts';
+import { accept } from './problem.ts';
 
 /** One reading of the core: minutes from the start of the log, °C. */
 export const JudgeReading = z.strictObject({
@@ -7,7 +12,7 @@ export const JudgeReading = z.strictObject({
   C: z.number().min(-80).max(400),
 });
 
-export const JudgeFields = z.strictObject({
+const JudgeFields = z.strictObject({
   /** In order of time, no time twice; straight lines between readings. */
   log: z.array(JudgeReading).min(1).max(200_000),
   /** Ids of the rule book, see `listRules`. */
@@ -18,6 +23,54 @@ export const JudgeFields = z.strictObject({
   cookEndMin: z.number().min(-1_000_000).max(10_000_000).optional(),
   chillStartMin: z.number().min(-1_000_000).max(10_000_000).optional(),
 });
+
+type JudgeFields = z.infer<typeof JudgeFields>;
+
+/** Complains on a path: what was found, and what is allowed. */
+type Complain = (path: (string | number)[], found: string, allowed: string) => void;
+
+function checkTimes({ log }: JudgeFields, complain: Complain): void {
+  // One complaint for a whole log written backwards, and no more than a handful otherwise.
+  let wrong = 0;
+  for (let i = 1; i < log.length && wrong < 5; i++) {
+    const before = log[i - 1]!.min;
+    const now = log[i]!.min;
+    if (now > before) continue;
+    wrong++;
+    const what = now === before ? `${now} min a second time` : `${now} min after ${before} min`;
+    complain(['log', i, 'min'], what, 'times that rise from reading to reading, none twice');
+  }
+}
+
+function checkRules(input: JudgeFields, complain: Complain): void {
+  input.rules.forEach((id, i) => {
+    if (findRule(id) !== undefined) return;
+    const near = nearNames(
+      id,
+      rules.map((rule) => rule.id),
+    );
+    const hint = near.length > 0 ? `perhaps ${near.join(', ')}` : 'see the list of rules';
+    complain(['rules', i], `an unknown rule ${JSON.stringify(id)}`, `a rule of the book: ${hint}`);
+  });
+}
+
+function checkChilling({ cookEndMin, chillStartMin }: JudgeFields, complain: Complain): void {
+  if (cookEndMin !== undefined && chillStartMin !== undefined && chillStartMin < cookEndMin)
+    complain(
+      ['chillStartMin'],
+      `${chillStartMin} min, before the end of cooking`,
+      `${cookEndMin} min (cookEndMin) or later`,
+    );
+}
+
+export const JudgeInput = JudgeFields.superRefine((input, context) => {
+  const complain: Complain = (path, found, allowed) =>
+    context.addIssue({ code: 'custom', path, message: allowed, params: { found } });
+  checkTimes(input, complain);
+  checkRules(input, complain);
+  checkChilling(input, complain);
+});
+export type JudgeInput = z.infer<typeof JudgeInput>;
 
 const Minutes = z.number().nullable();
 
@@ -38,7 +91,7 @@ export const RuleVerdict = z.strictObject({
   /** What the log shows, against `limit`, both in `unit`. */
   value: z.number().nullable(),
   limit: z.number().nullable(),
-  unit: z.enum(['min', 's', '°C']),
+  unit: z.enum(['min', '°C']),
   failedAtMin: Minutes,
   /** The moment and the reading that decide. */
   decidingMin: Minutes,
@@ -54,7 +107,7 @@ export const RuleVerdict = z.strictObject({
       what: z.string(),
       value: z.number().nullable(),
       limit: z.number().nullable(),
-      unit: z.enum(['min', 's', '°C']),
+      unit: z.enum(['min', '°C']),
       passes: z.boolean().nullable(),
       startMin: Minutes,
       endMin: Minutes,
@@ -70,3 +123,102 @@ export type RuleVerdict = z.infer<typeof RuleVerdict>;
 
 export const JudgeAnswer = z.array(RuleVerdict);
 export type JudgeAnswer = z.infer<typeof JudgeAnswer>;
+
+const minutes = (s: number | null) => (s === null ? null : s / 60);
+/** Seconds as minutes; a temperature as it is. */
+const shown = (value: number | null, unit: 's' | '°C') => (unit === 's' ? minutes(value) : value);
+const unitShown = (unit: 's' | '°C') => (unit === 's' ? 'min' : unit);
+
+function partAnswer(part: Part): RuleVerdict['parts'][number] {
+  return {
+    what: part.what,
+    value: shown(part.value, part.unit),
+    limit: shown(part.limit, part.unit),
+    unit: unitShown(part.unit),
+    passes: part.passes,
+    startMin: minutes(part.start),
+    endMin: minutes(part.end),
+  };
+}
+
+function answer(verdict: Verdict): RuleVerdict {
+  const { rule, deciding } = verdict;
+  return {
+    rule: rule.id,
+    title: rule.title,
+    place: rule.place,
+    appliesTo: rule.appliesTo,
+    type: rule.type,
+    passes: verdict.passes,
+    verdict: verdict.outcome,
+    value: shown(verdict.value, verdict.unit),
+    limit: shown(verdict.limit, verdict.unit),
+    unit: unitShown(verdict.unit),
+    failedAtMin: minutes(verdict.failedAt),
+    decidingMin: minutes(deciding?.s ?? null),
+    decidingIndex: deciding?.index ?? null,
+    decidingC: deciding?.C ?? null,
+    moreMin: minutes(verdict.more),
+    why: verdict.why,
+    cautions: [...verdict.cautions],
+    parts: verdict.parts.map(partAnswer),
+    model: verdict.model,
+    source: cite(rule.source),
+    sourceKey: rule.source,
+    confidence: rule.confidence,
+  };
+}
+
+/** Judges points in seconds, as a probe log gives them, by rules of the book. */
+export function judgePoints(
+  points: readonly { readonly s: number; readonly C: number }[],
+  chosen: readonly Rule[],
+  options: JudgeOptions = {},
+): JudgeAnswer {
+  return judge(points, chosen, options).map(answer);
+}
+
+/** Judges a log as the contract states it. Throws `InputProblems` for an input that it does not allow. */
+export function runJudge(input: unknown): JudgeAnswer {
+  const { log, rules: ids, gapMin, cookEndMin, chillStartMin } = accept(JudgeInput, input);
+  const options: JudgeOptions = {
+    ...(gapMin === undefined ? {} : { gap: gapMin * 60 }),
+    ...(cookEndMin === undefined ? {} : { cookEnd: cookEndMin * 60 }),
+    ...(chillStartMin === undefined ? {} : { chillStart: chillStartMin * 60 }),
+  };
+  return judgePoints(
+    log.map(({ min, C }) => ({ s: min * 60, C })),
+    ids.flatMap((id) => findRule(id) ?? []),
+    options,
+  );
+}
+
+export const RuleEntry = z.strictObject({
+  id: z.string(),
+  title: z.string(),
+  place: z.string(),
+  appliesTo: z.string(),
+  type: z.enum(['statutory', 'guidance', 'model']),
+  kind: z.enum(['lethality', 'hold', 'cooling', 'keep', 'come-up']),
+  cautions: z.array(z.string()),
+  source: z.string(),
+  sourceKey: z.string(),
+  confidence: z.string(),
+});
+export type RuleEntry = z.infer<typeof RuleEntry>;
+
+/** The rule book as a list for choosing from. */
+export function listRules(): RuleEntry[] {
+  return rules.map(({ id, title, place, appliesTo, type, kind, cautions, source, confidence }) => ({
+    id,
+    title,
+    place,
+    appliesTo,
+    type,
+    kind,
+    cautions: [...cautions],
+    source: cite(source),
+    sourceKey: source,
+    confidence,
+  }));
+}
