@@ -85,7 +85,6 @@ export function Search({ onClose }: { readonly onClose: () => void }) {
         aria-controls={list}
         aria-activedescendant={chosen === undefined ? undefined : `${list}-${chosen.id}`}
         placeholder="Dish, batch, lot, place"
-        // biome-ignore lint/a11y/noAutofocus: the search was just asked for
         autoFocus
         value={asked}
         onChange={(e) => {
@@ -105,7 +104,6 @@ export function Search({ onClose }: { readonly onClose: () => void }) {
           }
         }}
       />
-      {/* biome-ignore lint/a11y/useFocusableInteractive: the focus stays in the search box, which names the chosen line */}
       <div className="search-list" id={list} role="listbox" aria-label="Found">
         {found.map((item) => (
           // biome-ignore lint/a11y/useKeyWithClickEvents: the keys are heard by the search box
