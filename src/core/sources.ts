@@ -211,7 +211,8 @@ export const sources: Record<string, Source> = {
       'US Food and Drug Administration. Food Code, paragraphs 3-401.11, 3-403.11, 3-501.14 and 3-501.16, as reproduced in state codes.',
   },
   'eu-853-2004': {
-    citation: 'Regulation (EC) No 853/2004, annex III: temperatures of meat, offal and minced meat.',
+    citation:
+      'Regulation (EC) No 853/2004 laying down specific hygiene rules for food of animal origin, annexes I and III.',
     year: 2004,
   },
   'us-9cfr-318-10': {
@@ -243,6 +244,40 @@ export const sources: Record<string, Source> = {
   'thermal-food-processing-7-1': {
     citation: 'Thermal Food Processing: New Technologies and Quality Issues, table 7.1. CRC Press.',
   },
+
+  // The law of parts.
+  'eu-1069-2009': {
+    citation:
+      'Regulation (EC) No 1069/2009 laying down health rules as regards animal by-products not intended for human consumption, Articles 8–10.',
+    year: 2009,
+  },
+  'eu-999-2001': {
+    citation:
+      'Regulation (EC) No 999/2001 on transmissible spongiform encephalopathies, Article 8 and Annex V.',
+    year: 2001,
+  },
+  'eu-2019-627': {
+    citation: 'Regulation (EU) 2019/627 on official controls on products of animal origin, Article 45.',
+    year: 2019,
+  },
+  'eu-1169-2011': {
+    citation: 'Regulation (EU) No 1169/2011 on food information to consumers, Annex VII Part B.',
+    year: 2011,
+  },
+  'uk-si-2014-3001': {
+    citation: 'The Products Containing Meat etc. (England) Regulations 2014, SI 2014/3001, regulation 5.',
+    year: 2014,
+  },
+  'fsa-manual-official-controls': {
+    citation: 'Food Standards Agency, Manual for Official Controls, chapters 2.7, 2.8 and 2.12.',
+  },
+  'cfr-9-310': { citation: '9 CFR part 310, Post-mortem inspection (USDA FSIS).' },
+  'cfr-9-318': {
+    citation:
+      '9 CFR part 318, Entry into official establishments; reinspection and preparation of products (USDA FSIS).',
+  },
+  'cfr-9-381': { citation: '9 CFR part 381, Poultry products inspection regulations (USDA FSIS).' },
+  'fsis-6210-2': { citation: 'USDA FSIS Directive 6210.2, poultry feet.' },
 };
 
 /**
