@@ -81,7 +81,7 @@ export function inUnit(value: number, kind: QuantityKind, unit: string): number 
 /**
  * A value in a unit, in the base unit of its kind [g, mm, °C, min or %].
  * Equation: value = shown·factor + offset.
- * @example toBase(165, 'temperature', '°F').toFixed(2) // '73.89'
+ * @example toBase(165, 'temperature', '°F') // 73.8889
  */
 export function toBase(shown: number, kind: QuantityKind, unit: string): number {
   if (unit === '') return shown;
@@ -266,7 +266,7 @@ function numberOf(digits: string): number {
  * Takes arithmetic (`3*420g`), mixed units (`2 lb 3 oz`, `1 h 30`), fractions (`5 1/2 in`), a decimal comma, and any unit of the
  * kind; a bare number is in `assumed`. What could mean two things is refused, with what to write instead.
  * Parameters: text as typed; kind; assumed, a unit's name of that kind ('' for plain numbers).
- * @example parseQuantity('165F', 'temperature', '°C') // { ok: true, value: 73.888…, unit: '°F', stated: true }
+ * @example parseQuantity('3*420g', 'mass') // { ok: true, value: 1260, unit: 'g', stated: true }
  */
 export function parseQuantity(
   text: string,
