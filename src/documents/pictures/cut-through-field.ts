@@ -97,7 +97,42 @@ export function levelLines(mesh: FieldMesh, field: ArrayLike<number>, level: num
         if (ends.length === 2) lines.push(ends);
       }
     }
-  return lines;
+  return joined(lines);
+}
+
+/** Pieces that meet end to end as few long lines. */
+function joined(pieces: readonly Point[][]): Point[][] {
+  const key = ([x, y]: Point) => `${x.toFixed(4)} ${y.toFixed(4)}`;
+  const open = new Map<string, Set<Point[]>>();
+  const enter = (line: Point[]) => {
+    for (const end of [line[0]!, line.at(-1)!]) {
+      const there = open.get(key(end));
+      if (there === undefined) open.set(key(end), new Set([line]));
+      else there.add(line);
+    }
+  };
+  const leave = (line: Point[]) => {
+    for (const end of [line[0]!, line.at(-1)!]) open.get(key(end))?.delete(line);
+  };
+  const meeting = (end: Point) => open.get(key(end))?.values().next().value;
+  for (const piece of pieces) {
+    let line: Point[] = [...piece];
+    if (key(line[0]!) === key(line.at(-1)!)) continue;
+    const after = meeting(line.at(-1)!);
+    if (after !== undefined) {
+      leave(after);
+      const onward = key(after[0]!) === key(line.at(-1)!) ? after : after.reverse();
+      line = line.concat(onward.slice(1));
+    }
+    const before = meeting(line[0]!);
+    if (before !== undefined && before !== after) {
+      leave(before);
+      const upTo = key(before.at(-1)!) === key(line[0]!) ? before : before.reverse();
+      line = upTo.concat(line.slice(1));
+    }
+    enter(line);
+  }
+  return [...new Set([...open.values()].flatMap((lines) => [...lines]))];
 }
 
 /** A patch of one colour in the mesh's own quadrant [mm], with the field's mean there. */

@@ -1,0 +1,29 @@
+/** What a method card is printed from. The caller has read the records and run the engine; nothing is computed on paper. */
+import type { Dish, Version } from '../contract/records.ts';
+import type { CookProblem, CookResult } from '../core/heat/types.ts';
+import type { PrintedFor } from './typst.ts';
+
+/** A cook step with the engine's fine answer; `result.frames` must hold the ends of the stages. */
+export interface CookedStep {
+  readonly stepId: string;
+  readonly problem: CookProblem;
+  readonly result: CookResult;
+  /** How many of the stages are the cook step's own; the rest belong to the chill step that follows. */
+  readonly cookStages: number;
+}
+
+/** A cook step that the engine could not run: printed as unknown, with the reason. */
+export interface NotRun {
+  readonly stepId: string;
+  readonly why: string;
+}
+
+export interface MethodCardData extends PrintedFor {
+  readonly dish: Pick<Dish, 'name' | 'species' | 'part' | 'story' | 'law'>;
+  readonly version: Pick<
+    Version,
+    'number' | 'rev' | 'status' | 'reason' | 'method' | 'createdAt' | 'createdBy' | 'signedAt' | 'signedBy'
+  >;
+  /** One for each cook step of the method, in any order. */
+  readonly cooks: readonly (CookedStep | NotRun)[];
+}

@@ -1,0 +1,214 @@
+/** The method card: one A4 page for the wall, from which whoever is on shift gets the same result. */
+import type { Ask, Step } from '../contract/steps.ts';
+import type { Place } from '../core/heat/types.ts';
+import { type CookVerdict, verdictOf } from '../core/method/verdict.ts';
+import { findRule } from '../core/properties/rules.ts';
+import { cite } from '../core/sources.ts';
+import { cookingCautions, deference } from './cautions.ts';
+import { duration, length, moment, number, temperature, type Units, weight } from './format.ts';
+import type { CookedStep, MethodCardData } from './method-card-data.ts';
+import { cut, type Fit, fits, leftOffText } from './method-card-fit.ts';
+import { methodCardSource } from './method-card-source.ts';
+import { curvesScene } from './pictures/curves.ts';
+import { cutThroughScene } from './pictures/cut-through.ts';
+import type { Scene } from './pictures/scene.ts';
+import { toSvg } from './pictures/svg.ts';
+import { limitText, settingText } from './steps-in-words.ts';
+import type { TypstDocument } from './typst.ts';
+
+const picture = (scene: Scene) => ({ svg: toSvg(scene), alt: scene.title });
+
+const isCooked = (cook: MethodCardData['cooks'][number]): cook is CookedStep => 'result' in cook;
+
+/** Where the coldest point is, in words. */
+function placeText(place: Place, units: Units): string {
+  const radius =
+    place.radius === undefined
+      ? ''
+      : place.radius < 0.0005
+        ? 'on the axis'
+        : `${length(place.radius * 1000, units)} off the axis`;
+  if (place.at !== undefined)
+    return `${length(place.at * 1000, units)} from the left end of the drawing, ${radius}`;
+  if (place.radius !== undefined)
+    return place.radius < 0.0005
+      ? 'in the very middle'
+      : `${length(place.radius * 1000, units)} from the middle`;
+  const off = Math.hypot(place.x ?? 0, place.y ?? 0);
+  return off < 0.0005 ? 'in the very middle' : `${length(off * 1000, units)} from the middle`;
+}
+
+function verdictText(verdict: CookVerdict, cooked: CookedStep, units: Units): { word: string; text: string } {
+  const reference = temperature(cooked.problem.target.reference, units);
+  const minutes = (s: number) => `${number(Math.floor((s / 60) * 10) / 10, 1)} min`;
+  const had = `The coldest point, ${placeText(verdict.coldSpot, units)}, gets ${minutes(verdict.got)} at ${reference} or its equal (z ${number(cooked.problem.target.z, 1)} °C); it needs ${number(verdict.needed / 60, 1)} min.`;
+  const out = `At lifting out, after ${duration(verdict.liftOut / 60)}, it is at ${temperature(verdict.coreAtLiftOut, units)}.`;
+  if (verdict.word === 'holds') return { word: 'Reckoned to hold', text: `${had} ${out}` };
+  if (verdict.word === 'short')
+    return { word: 'Does not hold', text: `${had} ${out} Not to be served as it stands.` };
+  return {
+    word: 'Unknown',
+    text: `${verdict.doubts.map((d) => d.what).join('; ')}. Not to be served as it stands.`,
+  };
+}
+
+/** Limits in the order they are printed, each with the number of the note that says what it rests on. */
+class Notes {
+  readonly texts: string[] = [];
+  numberOf(text: string): number {
+    const at = this.texts.indexOf(text);
+    return at >= 0 ? at + 1 : this.texts.push(text);
+  }
+}
+
+function asksOf(step: Step, units: Units, notes: Notes) {
+  const words = (ask: Ask) => {
+    const limit = limitText(ask, units);
+    return limit === '' ? ask.label : `${ask.label}: ${limit}`;
+  };
+  const limits = step.asks
+    .filter((ask) => ask.critical === true)
+    .map((ask) => ({ text: words(ask), note: ask.basis === undefined ? 0 : notes.numberOf(ask.basis) }));
+  if (step.kind === 'cook' || step.kind === 'chill')
+    for (const id of step.rules) {
+      const rule = findRule(id);
+      limits.push(
+        rule === undefined
+          ? { text: `Rule ${id}: not in the book, so unknown. Ask.`, note: 0 }
+          : {
+              text: `Core log judged by: ${rule.title} (${rule.place}, ${rule.type})`,
+              note: notes.numberOf(`${id}: ${cite(rule.source)}`),
+            },
+      );
+    }
+  return { limits, checks: step.asks.filter((ask) => ask.critical !== true).map(words) };
+}
+
+/** Minutes the engine found for the stages of a cook step or of the chill that follows it. */
+function reckonedOf(step: Step, data: MethodCardData): number[] {
+  const minutes = (cooked: CookedStep) => cooked.result.stages.map((s) => (s.end - s.start) / 60);
+  const own = data.cooks.filter(isCooked);
+  if (step.kind === 'cook') {
+    const cooked = own.find((c) => c.stepId === step.id);
+    return cooked === undefined ? [] : minutes(cooked).slice(0, cooked.cookStages);
+  }
+  if (step.kind !== 'chill') return [];
+  const before = data.version.method
+    .slice(0, data.version.method.indexOf(step))
+    .findLast((s) => s.kind === 'cook');
+  const cooked = own.find((c) => c.stepId === before?.id);
+  return cooked === undefined ? [] : minutes(cooked).slice(cooked.cookStages);
+}
+
+function stepOf(step: Step, i: number, data: MethodCardData, fit: Fit, notes: Notes) {
+  const { units } = data.kitchen;
+  const { limits, checks } = asksOf(step, units, notes);
+  const cook = data.cooks.find((c) => c.stepId === step.id);
+  const verdict =
+    step.kind !== 'cook'
+      ? null
+      : cook === undefined
+        ? {
+            word: 'Unknown',
+            text: 'The engine has not been run on this step. Not to be served as it stands.',
+          }
+        : isCooked(cook)
+          ? verdictText(verdictOf(cook.problem, cook.result, cook.cookStages), cook, units)
+          : { word: 'Unknown', text: `${cook.why} Not to be served as it stands.` };
+  return {
+    n: String(i + 1),
+    name: step.name,
+    setting: settingText(step, units, reckonedOf(step, data)),
+    hands: step.handsMin > 0 ? `hands ${duration(step.handsMin)}` : '',
+    how: cut(step.how, fit.howMost),
+    weights: step.kind === 'mix' ? step.lines.map((line) => [weight(line.g, units), line.ingredient]) : [],
+    total:
+      step.kind === 'mix'
+        ? weight(
+            step.lines.reduce((sum, line) => sum + line.g, 0),
+            units,
+          )
+        : '',
+    limits: limits.map((l) => ({ text: l.text, note: fit.without.has('bases') ? 0 : l.note })),
+    checks: fit.without.has('checks') ? [] : checks,
+    verdict,
+  };
+}
+
+function picturesOf(data: MethodCardData, fit: Fit) {
+  const { units } = data.kitchen;
+  return data.cooks.filter(isCooked).map((cooked) => {
+    const { liftOut } = verdictOf(cooked.problem, cooked.result, cooked.cookStages);
+    const frame = [...cooked.result.frames].sort(
+      (a, b) => Math.abs(a.t - liftOut) - Math.abs(b.t - liftOut),
+    )[0];
+    const name = data.version.method.find((s) => s.id === cooked.stepId)?.name ?? '';
+    return {
+      title: name,
+      lifted: duration(liftOut / 60),
+      section:
+        frame === undefined || fit.without.has('sections')
+          ? null
+          : picture(
+              cutThroughScene(cooked.result, frame, {
+                width: 430,
+                maxHeight: 130,
+                units,
+                needed: cooked.problem.target.s,
+              }),
+            ),
+      curves: fit.without.has('curves')
+        ? null
+        : picture(
+            curvesScene(cooked.result, { width: 430, height: 230, units, target: cooked.problem.target }),
+          ),
+    };
+  });
+}
+
+function sourcesOf(data: MethodCardData): string[] {
+  const keys = new Set(data.cooks.filter(isCooked).flatMap((c) => c.result.basis.map((b) => b.source)));
+  return [...keys].map((key) => cite(key));
+}
+
+function signature(data: MethodCardData): string {
+  const { version, kitchen } = data;
+  return version.status === 'signed' && version.signedAt !== null && version.signedBy !== null
+    ? `Signed by ${version.signedBy}, ${moment(version.signedAt, kitchen.zone)}`
+    : 'DRAFT — NOT SIGNED';
+}
+
+/** The card set in one of the ways of `fits`; the caller takes the first that comes to one page. */
+export function methodCard(data: MethodCardData, fit: Fit = fits[0]!): TypstDocument {
+  const { dish, kitchen, version } = data;
+  const notes = new Notes();
+  const steps = version.method.map((step, i) => stepOf(step, i, data, fit, notes));
+  const lawHolds = dish.law.status === 'food' || dish.law.status === 'food on conditions';
+  const body = {
+    title: `${dish.name}, version ${version.number}`,
+    author: kitchen.name,
+    dish: dish.name,
+    what: `${dish.part}, ${dish.species}`,
+    version: `Version ${version.number}`,
+    kitchen: kitchen.name,
+    place: kitchen.place,
+    signed: version.status === 'signed',
+    signature: signature(data),
+    story: fit.without.has('story') ? '' : dish.story,
+    law: lawHolds
+      ? { holds: true, text: `${dish.law.status}: ${dish.law.reason}` }
+      : { holds: false, text: `${dish.law.status.toUpperCase()}. ${dish.law.reason}` },
+    size: fit.size,
+    ribbon: null,
+    steps,
+    pictures: picturesOf(data, fit),
+    notes: fit.without.has('bases') ? [] : notes.texts,
+    sources: fit.without.has('citations') ? [] : sourcesOf(data),
+    cautions: cookingCautions,
+    deference: deference(kitchen.place),
+    demo: kitchen.demo,
+    leftOff: leftOffText(fit),
+    printed: `Printed ${moment(data.printedAt, kitchen.zone)}. A newer version may have been signed since.`,
+  };
+  return { name: 'method-card', source: methodCardSource, inputs: { data: JSON.stringify(body) } };
+}

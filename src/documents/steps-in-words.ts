@@ -1,0 +1,88 @@
+/** A step of a method in the words of paper: how long, at what, and within which limits. */
+import type { StageInput } from '../contract/body.ts';
+import type { Ask, Step } from '../contract/steps.ts';
+import { duration, number, temperature, type Units, weight } from './format.ts';
+
+/** `at least 70 °C`, `at most 3 °C`, `between 440 and 500 g`; empty where there is no limit. */
+export function limitText(ask: Pick<Ask, 'kind' | 'low' | 'high'>, units: Units): string {
+  const value = (v: number) => valueText(ask.kind, v, units);
+  if (ask.low !== undefined && ask.high !== undefined) return `${value(ask.low)} to ${value(ask.high)}`;
+  if (ask.low !== undefined) return `at least ${value(ask.low)}`;
+  if (ask.high !== undefined) return `at most ${value(ask.high)}`;
+  return '';
+}
+
+/** A recorded value with its unit. */
+export function valueText(kind: Ask['kind'], value: number | null, units: Units): string {
+  if (value === null) return '';
+  switch (kind) {
+    case 'weight':
+      return weight(value, units);
+    case 'temperature':
+    case 'core log':
+      return temperature(value, units);
+    case 'duration':
+      return `${number(value, 1)} min`;
+    case 'count':
+      return `${number(value)} pieces`;
+    case 'tick':
+      return value === 1 ? 'done' : 'not done';
+    default:
+      return number(value, 3);
+  }
+}
+
+function untilText(stage: StageInput, units: Units, reckonedMin: number | undefined): string {
+  const { until } = stage;
+  const about = reckonedMin === undefined ? '' : ` (reckoned ${duration(reckonedMin)})`;
+  if ('min' in until) return duration(until.min);
+  if ('coldestC' in until)
+    return `until the coldest point is at ${temperature(until.coldestC, units)}${about}`;
+  if ('warmestC' in until)
+    return `until the warmest point is at ${temperature(until.warmestC, units)}${about}`;
+  return `until the coldest point has had ${number(until.lethalityMin, 1)} min${about}`;
+}
+
+/** `steam 100 °C, 58 min`. `reckonedMin`: what the engine found for a stage that ends at a temperature. */
+export function stageText(stage: StageInput, units: Units, reckonedMin?: number): string {
+  const medium =
+    stage.mediumC !== undefined
+      ? ` ${temperature(stage.mediumC, units)}`
+      : stage.mediumLog
+        ? ' by its log'
+        : '';
+  return `${stage.name}${medium}, ${untilText(stage, units, reckonedMin)}`;
+}
+
+/** What the step takes and at what, in a line. `reckoned` gives the minutes of each stage where the engine has run. */
+export function settingText(step: Step, units: Units, reckoned: readonly number[] = []): string {
+  switch (step.kind) {
+    case 'trim':
+      return `${weight(step.weightG, units)} of ${step.part}, leaves ${number(step.yieldPct, 1)} %`;
+    case 'cure': {
+      const cold = `${duration(step.h * 60)} at ${temperature(step.mediumC, units)}`;
+      if (step.by === 'dry cure') return `${number(step.saltPct, 2)} % salt, ${cold}`;
+      const much = step.brinePerKg === undefined ? '' : `, ${number(step.brinePerKg, 2)} kg to the kg`;
+      return `${number(step.saltPct, 2)} % brine${much}, ${cold}`;
+    }
+    case 'rinse and dry':
+      return `rinse ${duration(step.rinseMin)}, dry ${duration(step.dryMin)}`;
+    case 'mix':
+      return `below ${temperature(step.maxC, units)}`;
+    case 'fill':
+      return `${weight(step.gramsPerPiece, units)} a piece, ${number(step.headSpacePct, 1)} % head space`;
+    case 'wrap':
+      return `${step.material}, ${step.layers} × ${number(step.micrometres)} µm`;
+    case 'cook':
+    case 'chill':
+      return step.stages.map((stage, i) => stageText(stage, units, reckoned[i])).join(' → ');
+    case 'keep':
+      return `up to ${number(step.days, 1)} days, at most ${temperature(step.maxC, units)}, ${step.packed}`;
+    case 'finish': {
+      const core = step.coreC === undefined ? '' : `, core ${temperature(step.coreC, units)}`;
+      return `${step.by}, ${temperature(step.mediumC, units)}, ${duration(step.min)}${core}`;
+    }
+    case 'plate':
+      return `${weight(step.portionG, units)} a portion, ${number(step.portionsPerPiece, 2)} from a piece`;
+  }
+}
