@@ -2,16 +2,10 @@
  * What the heat engine takes and gives. SI units; temperatures in degrees Celsius (their differences are kelvin),
  * because every published correlation the engine rests on is stated in degrees Celsius.
  */
+import type { Composition } from '../properties/food-components.ts';
+import type { Basis, Confidence } from '../sources.ts';
 
-/** Mass fractions of a food, 0–1, summing to 1 ± 0.005. */
-export interface Composition {
-  readonly water: number;
-  readonly protein: number;
-  readonly fat: number;
-  readonly carbohydrate: number;
-  readonly fibre: number;
-  readonly ash: number;
-}
+export type { Basis, Composition, Confidence };
 
 /** Constant thermal properties: conductivity [W/(m K)], density [kg/m³], specific heat [J/(kg K)]. */
 export interface ConstantProperties {
@@ -36,14 +30,23 @@ export interface ProfilePoint {
 
 export type Body =
   /** Body of revolution about a straight axis; straight between profile points; both end faces exposed; layers are tubes. */
-  | { readonly shape: 'revolved'; readonly profile: readonly ProfilePoint[]; readonly layers: readonly Layer[] }
+  | {
+      readonly shape: 'revolved';
+      readonly profile: readonly ProfilePoint[];
+      readonly layers: readonly Layer[];
+    }
   /** Infinite cylinder. */
   | { readonly shape: 'cylinder'; readonly diameter: number; readonly layers: readonly Layer[] }
   | { readonly shape: 'sphere'; readonly diameter: number; readonly layers: readonly Layer[] }
   /** Infinite plate, both faces exposed; layers are symmetric about the mid-plane. */
   | { readonly shape: 'slab'; readonly thickness: number; readonly layers: readonly Layer[] }
   /** Long bar of rectangular section, all four faces exposed; layers are concentric rectangles. */
-  | { readonly shape: 'block'; readonly width: number; readonly height: number; readonly layers: readonly Layer[] };
+  | {
+      readonly shape: 'block';
+      readonly width: number;
+      readonly height: number;
+      readonly layers: readonly Layer[];
+    };
 
 /** Temperature of the medium: constant [°C] or a log, straight between its points, held after the last. */
 export type MediumTemperature = number | readonly { readonly t: number; readonly C: number }[];
@@ -159,7 +162,11 @@ export interface CookResult {
   readonly history: History;
   /** |stored − supplied| / supplied [%]. */
   readonly heatBalancePct: number;
-  readonly probes: readonly { readonly name: string; readonly C: Float64Array; readonly lethality: Float64Array }[];
+  readonly probes: readonly {
+    readonly name: string;
+    readonly C: Float64Array;
+    readonly lethality: Float64Array;
+  }[];
   readonly mesh: FieldMesh;
   readonly frames: readonly Frame[];
   /** Mass of the body [kg] (per metre for cylinder and block, per m² for slab). */
@@ -167,13 +174,4 @@ export interface CookResult {
   readonly steps: number;
   /** Sources used and limits met, e.g. a correlation outside its range. */
   readonly basis: readonly Basis[];
-}
-
-export type Confidence = 'read' | 'secondary' | 'memory' | 'computed' | 'common practice' | 'assumption';
-
-/** One thing an answer rests on. `source` is a key of the bibliography in `sources.ts`. */
-export interface Basis {
-  readonly what: string;
-  readonly source: string;
-  readonly confidence: Confidence;
 }

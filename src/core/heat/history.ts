@@ -1,0 +1,164 @@
+/** Time series of a run, dense enough that straight lines between its points are as good as the run itself. */
+import type { Mesh } from './mesh.ts';
+import { fieldWithin, lethalityWithin, type StepRecord, temperatureWithin, type Weights } from './record.ts';
+import type { History, Target } from './types.ts';
+
+export interface SeriesOrder {
+  readonly start: Float64Array;
+  readonly medium0: number;
+  readonly steps: readonly StepRecord[];
+  readonly mesh: Mesh;
+  /** Share of the body's volume at each node. */
+  readonly share: Float64Array;
+  readonly coldSpot: Weights;
+  readonly surface: Weights;
+  readonly probes: readonly Weights[];
+  readonly target: Target;
+  /** Most that a straight line may miss a column by [K]. */
+  readonly tolerance: number;
+}
+
+const fixedColumns = 5;
+
+/**
+ * History of a run: temperatures [°C], lethality [s at the reference] at times [s].
+ *
+ *     a step is halved until no column is further than the tolerance from the straight line, at its quarters
+ *
+ * @param order what to follow and how closely
+ * Assumes the cubic between a step's ends. Checked by comparing with a run of a tighter tolerance. Source: own-computation
+ */
+export function historyOf(order: SeriesOrder): {
+  history: History;
+  probes: { C: Float64Array; lethality: Float64Array }[];
+} {
+  const { steps, share, coldSpot, surface, probes, target, tolerance } = order;
+  const followed = [coldSpot, surface, ...probes];
+  const columns = fixedColumns + probes.length;
+  const n = share.length;
+  const scratch = new Float64Array(n);
+  const rowOf = (step: StepRecord, s: number): Float64Array => {
+    const row = new Float64Array(columns);
+    const field = s === 0 ? step.T0 : s === 1 ? step.T1 : fieldWithin(step, s, scratch);
+    let low = Number.POSITIVE_INFINITY;
+    let high = Number.NEGATIVE_INFINITY;
+    let mean = 0;
+    for (let i = 0; i < n; i++) {
+      const T = field[i];
+      if (T < low) low = T;
+      if (T > high) high = T;
+      mean += share[i] * T;
+    }
+    row[0] = low;
+    row[1] = high;
+    row[2] = mean;
+    followed.forEach((place, q) => {
+      row[3 + q] = temperatureWithin(step, place, s);
+    });
+    return row;
+  };
+  const t: number[] = [0];
+  const rows: Float64Array[] = [];
+  const medium: number[] = [order.medium0];
+  const lethality: number[][] = [0, ...probes.map(() => 0)].map(() => [0]);
+  const totals = [0, ...probes.map(() => 0)];
+  const places = [coldSpot, ...probes];
+  const still: StepRecord = {
+    t: 0,
+    h: 1,
+    stage: 0,
+    T0: order.start,
+    T1: order.start,
+    d0: new Float32Array(n),
+    d1: new Float32Array(n),
+    m0: order.medium0,
+    m1: order.medium0,
+  };
+  rows.push(rowOf(steps[0] ?? still, 0));
+  const strays = (step: StepRecord, a: number, b: number, ra: Float64Array, rb: Float64Array): boolean => {
+    for (const q of [0.5, 0.25, 0.75]) {
+      const row = rowOf(step, a + q * (b - a));
+      for (let c = 0; c < columns; c++)
+        if (Math.abs(row[c] - ra[c] - q * (rb[c] - ra[c])) > tolerance) return true;
+    }
+    return false;
+  };
+  for (const step of steps) {
+    const ends: number[] = [];
+    const split = (a: number, b: number, ra: Float64Array, rb: Float64Array, depth: number): void => {
+      if (depth < 8 && strays(step, a, b, ra, rb)) {
+        const m = (a + b) / 2;
+        const rm = rowOf(step, m);
+        split(a, m, ra, rm, depth + 1);
+        split(m, b, rm, rb, depth + 1);
+        return;
+      }
+      ends.push(b);
+      rows.push(rb);
+    };
+    split(0, 1, rowOf(step, 0), rowOf(step, 1), 0);
+    for (const s of ends) {
+      t.push(s === 1 ? step.t + step.h : step.t + s * step.h);
+      medium.push(step.m0 + s * (step.m1 - step.m0));
+      places.forEach((place, q) => {
+        lethality[q].push(totals[q] + lethalityWithin(step, place, s, target));
+      });
+    }
+    places.forEach((_, q) => {
+      totals[q] = lethality[q][lethality[q].length - 1];
+    });
+  }
+  const column = (c: number) => Float64Array.from(rows, (row) => row[c]);
+  return {
+    history: {
+      t: Float64Array.from(t),
+      coldest: column(0),
+      warmest: column(1),
+      mean: column(2),
+      coldSpot: column(3),
+      surface: column(4),
+      lethality: Float64Array.from(lethality[0]),
+      medium: Float64Array.from(medium),
+    },
+    probes: probes.map((_, q) => ({
+      C: column(fixedColumns + q),
+      lethality: Float64Array.from(lethality[q + 1]),
+    })),
+  };
+}
+
+/**
+ * When a place first has a lethality [s], or null where it never has.
+ * @param wanted lethality [s at the reference]
+ * Exact within a step: bisection of the integral. Checked against the series of a cylinder. Source: bigelow-1921
+ */
+export function reachedAt(
+  steps: readonly StepRecord[],
+  place: Weights,
+  wanted: number,
+  target: Target,
+): number | null {
+  let total = 0;
+  for (const step of steps) {
+    const added = lethalityWithin(step, place, 1, target);
+    if (total + added >= wanted) {
+      let lo = 0;
+      let hi = 1;
+      for (let i = 0; i < 50; i++) {
+        const mid = (lo + hi) / 2;
+        if (total + lethalityWithin(step, place, mid, target) >= wanted) hi = mid;
+        else lo = mid;
+      }
+      return step.t + hi * step.h;
+    }
+    total += added;
+  }
+  return null;
+}
+
+/** Total lethality at a place over a run [s at the reference]. */
+export function lethalityAt(steps: readonly StepRecord[], place: Weights, target: Target): number {
+  let total = 0;
+  for (const step of steps) total += lethalityWithin(step, place, 1, target);
+  return total;
+}

@@ -1,0 +1,307 @@
+/** Marches a body through its stages: chooses the steps, finds where a stage ends, keeps the record and the heat account. */
+import { esdirk4, ImplicitStepper } from '../numerics/esdirk.ts';
+import { hermiteIntegral } from '../numerics/hermite.ts';
+import { bracketedRoot } from '../numerics/roots.ts';
+import type { Conduction } from './conduction.ts';
+import { lethalityAt } from './history.ts';
+import { courseOf, pieceAt } from './medium.ts';
+import { coldSpotOf } from './place.ts';
+import { addLethality, cubicLethality, fieldWithin, type StepRecord } from './record.ts';
+import type { Stage, Target, Until } from './types.ts';
+
+/** Thrown out of a run whose caller asked it to stop. */
+export class Cancelled extends Error {
+  override readonly name = 'Cancelled';
+  constructor() {
+    super('the run was stopped');
+  }
+}
+
+export interface MarchSettings {
+  /** Largest error of a step [K]. */
+  readonly tolerance: number;
+  /** Largest distance of a medium's log from the straight lines that replace it [K]. */
+  readonly logTolerance: number;
+  readonly keepLethality: boolean;
+  readonly onProgress?: (simulated: number) => boolean | undefined;
+}
+
+export interface StageEnd {
+  readonly name: string;
+  readonly start: number;
+  readonly end: number;
+  readonly reached: boolean;
+  /** Temperatures at its end [°C]. */
+  readonly T: Float64Array;
+}
+
+const longest = 86_400;
+
+function extremes(T: ArrayLike<number>): { low: number; high: number } {
+  let low = Number.POSITIVE_INFINITY;
+  let high = Number.NEGATIVE_INFINITY;
+  for (let i = 0; i < T.length; i++) {
+    if (T[i] < low) low = T[i];
+    if (T[i] > high) high = T[i];
+  }
+  return { low, high };
+}
+
+export class March {
+  readonly steps: StepRecord[] = [];
+  /** Lethality at every node so far [s at the reference]. */
+  readonly P: Float64Array;
+  T: Float64Array;
+  t = 0;
+  lowest: number;
+  highest: number;
+  /** Heat that came in through the surface [J], its sum without sign, and what was stored at the start [J]. */
+  supplied = 0;
+  exchanged = 0;
+  readonly storedAtStart: number;
+  attempts = 0;
+  readonly stepper: ImplicitStepper;
+  private readonly body: Conduction;
+  private readonly target: Target;
+  private readonly settings: MarchSettings;
+  private readonly U: Float64Array;
+  private readonly rate: Float64Array;
+  private readonly slope: Float64Array;
+  private stageIndex = -1;
+
+  constructor(body: Conduction, start: number, target: Target, settings: MarchSettings) {
+    this.body = body;
+    this.target = target;
+    this.settings = settings;
+    this.stepper = new ImplicitStepper(esdirk4, body);
+    this.T = new Float64Array(body.n).fill(start);
+    this.P = new Float64Array(body.n);
+    this.U = new Float64Array(body.n);
+    this.rate = new Float64Array(body.n);
+    this.slope = new Float64Array(body.n);
+    this.lowest = start;
+    this.highest = start;
+    body.store(this.T, this.U);
+    this.storedAtStart = this.stored();
+  }
+
+  stored(): number {
+    let sum = 0;
+    for (const u of this.U) sum += u;
+    return sum;
+  }
+
+  /** Runs one stage to its end. */
+  run(stage: Stage): StageEnd {
+    this.stageIndex++;
+    const start = this.t;
+    const { until } = stage;
+    const limit = start + (until.kind === 'time' ? until.s : (until.atMost ?? longest));
+    const course = courseOf(stage.medium, this.settings.logTolerance);
+    this.body.h = stage.h;
+    const condition = until.kind === 'time' ? undefined : until;
+    let reached = condition !== undefined && this.holds(condition);
+    let h = 0;
+    let errorBefore = 1;
+    let fresh = true;
+    while (!reached && this.t < limit) {
+      const piece = pieceAt(course, this.t - start);
+      this.body.medium = { C: piece.C, slope: piece.slope, from: this.t };
+      const end = Math.min(limit, start + piece.until);
+      if (fresh) {
+        this.stepper.begin(this.T, this.t, this.rate, this.slope);
+        h = this.firstStep();
+        fresh = false;
+      }
+      while (!reached && this.t < end) {
+        const left = end - this.t;
+        const wanted = h;
+        const length = left <= wanted * 1.01 ? left : left < 2 * wanted ? left / 2 : wanted;
+        const last = length === left;
+        const outcome = this.attempt(length);
+        const ratio = outcome.error / this.settings.tolerance;
+        if (!outcome.converged || !(ratio <= 1)) {
+          h = outcome.converged ? length * Math.max(0.2, 0.9 * ratio ** -0.25) : length / 4;
+          if (h < 1e-9 * Math.max(1, this.t))
+            throw new Error(`the time step fell to ${h} s at ${this.t} s without converging`);
+          continue;
+        }
+        const ended = condition && this.endWithin(condition, length);
+        if (condition !== undefined && ended !== undefined) {
+          // Taken again, to end there; then nudged until it truly holds.
+          if (ended < length && !this.attempt(ended).converged)
+            throw new Error(`the step that ends a stage at ${this.t + ended} s did not converge`);
+          this.accept(ended, this.t + ended);
+          reached = this.finish(condition, limit);
+          break;
+        }
+        this.accept(length, last ? end : this.t + length);
+        const grow =
+          0.9 * Math.max(ratio, 1e-4) ** -0.2 * (Math.max(errorBefore, 1e-4) / Math.max(ratio, 1e-4)) ** 0.08;
+        errorBefore = ratio;
+        // A step that was cut short to meet a corner says nothing against the length that was wanted.
+        h = Math.max(length * Math.min(4, Math.max(0.3, grow)), length < wanted && ratio < 1 ? wanted : 0);
+      }
+    }
+    return { name: stage.name, start, end: this.t, reached: reached || condition === undefined, T: this.T };
+  }
+
+  /** A first step so short that no node moves far. */
+  private firstStep(): number {
+    let fastest = 0;
+    for (const s of this.slope) fastest = Math.max(fastest, Math.abs(s));
+    const move = 40 * this.settings.tolerance;
+    return Math.min(60, Math.max(1e-4, move / Math.max(fastest, 1e-9)));
+  }
+
+  private attempt(h: number) {
+    this.attempts++;
+    const before = this.steps[this.steps.length - 1];
+    const smooth = before !== undefined && before.stage === this.stageIndex && h <= 4 * before.h;
+    const ahead = smooth
+      ? (after: number, out: Float64Array) => {
+          fieldWithin(before, 1 + after / before.h, out);
+        }
+      : undefined;
+    const newton = 0.05 * this.settings.tolerance;
+    return this.stepper.step(this.t, h, this.T, this.U, this.rate, this.slope, newton, ahead);
+  }
+
+  /** Takes the stepper's result as the new state. `t` is given so that ends of stages are met to the last digit. */
+  private accept(h: number, t: number): void {
+    const { body, stepper, settings } = this;
+    const before = this.steps[this.steps.length - 1];
+    const d0 =
+      before !== undefined && before.stage === this.stageIndex ? before.d1 : Float32Array.from(this.slope);
+    const T1 = Float64Array.from(stepper.T);
+    addLethality(this.P, h, this.T, T1, this.slope, stepper.slope, 1, this.target);
+    const m0 = body.mediumAt(this.t);
+    const m1 = body.mediumAt(t);
+    const step: StepRecord = {
+      t: this.t,
+      h: t - this.t,
+      stage: this.stageIndex,
+      T0: this.T,
+      T1,
+      d0,
+      d1: Float32Array.from(stepper.slope),
+      m0,
+      m1,
+      ...(settings.keepLethality ? { lethality: Float32Array.from(this.P) } : {}),
+    };
+    this.account(h, T1, m0, m1);
+    this.steps.push(step);
+    this.T = T1;
+    this.U.set(stepper.U);
+    this.rate.set(stepper.rate);
+    this.slope.set(stepper.slope);
+    this.t = t;
+    const { low, high } = extremes(T1);
+    this.lowest = Math.min(this.lowest, low);
+    this.highest = Math.max(this.highest, high);
+    if (settings.onProgress?.(t) === false) throw new Cancelled();
+  }
+
+  /** Heat through the surface over a step, from the dense output: independent of the stages that moved it. */
+  private account(h: number, T1: Float64Array, m0: number, m1: number): void {
+    const { exposed, area, h: coefficient } = this.body;
+    let q = 0;
+    for (let b = 0; b < exposed.length; b++) {
+      const i = exposed[b];
+      const inside = hermiteIntegral(h, this.T[i], T1[i], this.slope[i], this.stepper.slope[i]);
+      q += coefficient * area[b] * ((h * (m0 + m1)) / 2 - inside);
+    }
+    this.supplied += q;
+    this.exchanged += Math.abs(q);
+  }
+
+  /** Whether a stage's condition holds now. */
+  private holds(until: Exclude<Until, { kind: 'time' }>): boolean {
+    if (until.kind === 'coldest') return extremes(this.T).low >= until.C;
+    if (until.kind === 'warmest') return extremes(this.T).high <= until.C;
+    return until.s <= 0 || this.leastLethality().P >= until.s;
+  }
+
+  /** Lethality at the cold spot, refined between nodes as the answer will be, and its temperature. */
+  private leastLethality(): { P: number; C: number } {
+    const { mesh, exposed } = this.body;
+    const spot = coldSpotOf(mesh, exposed, this.P);
+    const P = lethalityAt(this.steps, spot.weights, this.target);
+    const C = spot.weights.nodes.reduce((sum, n, q) => sum + spot.weights.w[q] * this.T[n], 0);
+    return { P, C };
+  }
+
+  /** Length after which the condition first holds within the step just computed, or undefined. */
+  private endWithin(until: Exclude<Until, { kind: 'time' }>, h: number): number | undefined {
+    const { stepper, P, target } = this;
+    if (until.kind === 'lethality') {
+      const waiting: number[] = [];
+      for (let i = 0; i < P.length; i++) if (P[i] < until.s) waiting.push(i);
+      const lacking = (s: number) => {
+        let least = Number.POSITIVE_INFINITY;
+        for (const i of waiting) {
+          const added = cubicLethality(
+            h,
+            this.T[i],
+            stepper.T[i],
+            this.slope[i],
+            stepper.slope[i],
+            s,
+            target,
+          );
+          least = Math.min(least, P[i] + added);
+        }
+        return least - until.s;
+      };
+      if (lacking(1) < 0) return undefined;
+      return h * bracketedRoot(lacking, 0, 1, 1e-9).x;
+    }
+    const step: StepRecord = {
+      t: this.t,
+      h,
+      stage: this.stageIndex,
+      T0: this.T,
+      T1: stepper.T,
+      d0: Float32Array.from(this.slope),
+      d1: Float32Array.from(stepper.slope),
+      m0: 0,
+      m1: 0,
+    };
+    const scratch = new Float64Array(this.T.length);
+    const missing = (s: number) => {
+      const { low, high } = extremes(s === 1 ? stepper.T : fieldWithin(step, s, scratch));
+      return until.kind === 'coldest' ? low - until.C : until.C - high;
+    };
+    const parts = 4;
+    for (let p = 1; p <= parts; p++)
+      if (missing(p / parts) >= 0) {
+        const a = (p - 1) / parts;
+        return missing(a) >= 0 ? h * a || h * 1e-3 : h * bracketedRoot(missing, a, p / parts, 1e-9).x;
+      }
+    return undefined;
+  }
+
+  /** The dense output says that the condition holds here; short steps until the state itself says so. */
+  private finish(until: Exclude<Until, { kind: 'time' }>, limit: number): boolean {
+    for (let tries = 0; tries < 60 && !this.holds(until) && this.t < limit; tries++) {
+      const h = Math.min(limit - this.t, Math.max(1e-3, this.deficit(until)) * 1.2 ** tries);
+      if (!this.attempt(h).converged) return false;
+      this.accept(h, this.t + h);
+    }
+    return this.holds(until);
+  }
+
+  /** How long what is missing would take at the present rate [s]. */
+  private deficit(until: Exclude<Until, { kind: 'time' }>): number {
+    if (until.kind === 'lethality') {
+      const { P, C } = this.leastLethality();
+      return Math.min(60, ((until.s - P) * 1.0001) / 10 ** ((C - this.target.reference) / this.target.z));
+    }
+    const heating = until.kind === 'coldest';
+    let worst = 0;
+    for (let i = 1; i < this.T.length; i++)
+      if (heating ? this.T[i] < this.T[worst] : this.T[i] > this.T[worst]) worst = i;
+    const missing = Math.abs(until.C - this.T[worst]);
+    return Math.min(60, (1.01 * missing) / Math.max(1e-9, Math.abs(this.slope[worst])));
+  }
+}

@@ -1,0 +1,244 @@
+/**
+ * Implicit Runge–Kutta for systems in conservative form, dU(T)/dt = F(T, t), where U is what is stored at a given T.
+ * The first stage is explicit, every other solves U(T) − hγF(T, t) = known by Newton's method with one factorisation a
+ * step. Stiffly accurate (the last stage is the answer) and L-stable. What is stored changes by exactly what the stages
+ * supplied, whatever is left of Newton's residual.
+ *
+ * Tableau: ARK4(3)6L[2]SA and ARK3(2)4L[2]SA, the implicit parts (Kennedy & Carpenter, Applied Numerical Mathematics 44
+ * (2003) 139–181). The order conditions are checked by a test.
+ */
+export interface Tableau {
+  readonly stages: number;
+  readonly order: number;
+  readonly gamma: number;
+  readonly c: readonly number[];
+  readonly a: readonly (readonly number[])[];
+  readonly b: readonly number[];
+  /** Weights of the embedded solution one order lower. */
+  readonly embedded: readonly number[];
+}
+
+export const esdirk4: Tableau = (() => {
+  const b = [82889 / 524892, 0, 15625 / 83664, 69875 / 102672, -2260 / 8211, 1 / 4];
+  return {
+    stages: 6,
+    order: 4,
+    gamma: 1 / 4,
+    c: [0, 1 / 2, 83 / 250, 31 / 50, 17 / 20, 1],
+    a: [
+      [],
+      [1 / 4, 1 / 4],
+      [8611 / 62500, -1743 / 31250, 1 / 4],
+      [5012029 / 34652500, -654441 / 2922500, 174375 / 388108, 1 / 4],
+      [15267082809 / 155376265600, -71443401 / 120774400, 730878875 / 902184768, 2285395 / 8070912, 1 / 4],
+      b,
+    ],
+    b,
+    embedded: [
+      4586570599 / 29645900160,
+      0,
+      178811875 / 945068544,
+      814220225 / 1159782912,
+      -3700637 / 11593932,
+      61727 / 225920,
+    ],
+  };
+})();
+
+export const esdirk3: Tableau = (() => {
+  const gamma = 1767732205903 / 4055673282236;
+  // The weights are fixed by order 3 and stage order 2; solving for them keeps every digit.
+  const c2 = 2 * gamma;
+  const c3 = 3 / 5;
+  const p = 1 / 2 - gamma;
+  const q = 1 / 3 - gamma;
+  const b3 = (q - c2 * p) / (c3 * (c3 - c2));
+  const b2 = (p - b3 * c3) / c2;
+  const b = [1 - b2 - b3 - gamma, b2, b3, gamma];
+  return {
+    stages: 4,
+    order: 3,
+    gamma,
+    c: [0, 2 * gamma, 3 / 5, 1],
+    a: [[], [gamma, gamma], [2746238789719 / 10658868560708, -640167445237 / 6845629431997, gamma], b],
+    b,
+    embedded: [
+      2756255671327 / 12835298489170,
+      -10771552573575 / 22201958757719,
+      9247589265047 / 10645013368117,
+      2193209047091 / 5459859503100,
+    ],
+  };
+})();
+
+/** A system in conservative form. All arrays have length `n`. */
+export interface StoredSystem {
+  readonly n: number;
+  /** U(T). */
+  store(T: Float64Array, U: Float64Array): void;
+  /** U(T) and F(T, t) in one pass. */
+  evaluate(T: Float64Array, t: number, U: Float64Array, F: Float64Array): void;
+  /** Factorises C(T)/τ − ∂F/∂T (symmetric positive definite) and leaves C = dU/dT in `capacity`; false if it cannot. */
+  factorise(T: Float64Array, tau: number, capacity: Float64Array): boolean;
+  /** Solves with the last factorisation, in place. */
+  solve(x: Float64Array): void;
+}
+
+export interface StepOutcome {
+  /** False when Newton's method did not converge; the step must then be retried shorter. */
+  readonly converged: boolean;
+  /** Largest estimated local error [unit of T]. */
+  readonly error: number;
+}
+
+const largest = (x: Float64Array): number => {
+  let m = 0;
+  for (let i = 0; i < x.length; i++) {
+    const v = Math.abs(x[i]);
+    if (!(v <= m)) m = v;
+  }
+  return m;
+};
+
+/** One step at a time; the caller holds the state and decides on the length. */
+export class ImplicitStepper {
+  /** Result of the last step: temperatures, stored amounts, dU/dt and dT/dt at its end. */
+  readonly T: Float64Array;
+  readonly U: Float64Array;
+  readonly rate: Float64Array;
+  readonly slope: Float64Array;
+  newtonIterations = 0;
+  factorisations = 0;
+  private readonly tableau: Tableau;
+  private readonly system: StoredSystem;
+  private readonly rates: Float64Array[];
+  private readonly known: Float64Array;
+  private readonly stored: Float64Array;
+  private readonly supply: Float64Array;
+  private readonly residual: Float64Array;
+  private readonly capacity: Float64Array;
+  private readonly guessAt: Float64Array;
+  private readonly late: Float64Array;
+  private contraction = 0.1;
+
+  constructor(tableau: Tableau, system: StoredSystem) {
+    const { n } = system;
+    this.tableau = tableau;
+    this.system = system;
+    this.T = new Float64Array(n);
+    this.U = new Float64Array(n);
+    this.rate = new Float64Array(n);
+    this.slope = new Float64Array(n);
+    this.rates = Array.from({ length: tableau.stages }, () => new Float64Array(n));
+    this.known = new Float64Array(n);
+    this.stored = new Float64Array(n);
+    this.supply = new Float64Array(n);
+    this.residual = new Float64Array(n);
+    this.capacity = new Float64Array(n);
+    this.guessAt = new Float64Array(n);
+    this.late = new Float64Array(n);
+  }
+
+  /** dU/dt and dT/dt at a state, to start from (after a jump in the surroundings nothing older may be used). */
+  begin(T: Float64Array, t: number, rate: Float64Array, slope: Float64Array): void {
+    this.system.evaluate(T, t, this.stored, rate);
+    this.system.factorise(T, 1, this.capacity);
+    for (let i = 0; i < slope.length; i++) slope[i] = rate[i] / this.capacity[i];
+  }
+
+  /**
+   * A step from (T0, U0) at t over h. `rate0` and `slope0` are dU/dt and dT/dt there; `ahead`, where given, fills its
+   * argument with a guess of T at a time after t, extrapolated from the step before.
+   * @param newton largest error left in T by Newton's method
+   */
+  step(
+    t: number,
+    h: number,
+    T0: Float64Array,
+    U0: Float64Array,
+    rate0: Float64Array,
+    slope0: Float64Array,
+    newton: number,
+    ahead?: (after: number, out: Float64Array) => void,
+  ): StepOutcome {
+    const { tableau, system, rates, known, stored, supply, residual, capacity, T, guessAt } = this;
+    const { n } = system;
+    const tau = h * tableau.gamma;
+    const inverseTau = 1 / tau;
+    rates[0].set(rate0);
+    if (ahead) ahead(h / 2, guessAt);
+    else guessAt.set(T0);
+    this.factorisations++;
+    if (!system.factorise(guessAt, tau, capacity))
+      return { converged: false, error: Number.POSITIVE_INFINITY };
+    // Latest stage in time, from which the next one is guessed.
+    let latest = 0;
+    for (let s = 1; s < tableau.stages; s++) {
+      const row = tableau.a[s];
+      known.set(U0);
+      for (let j = 0; j < s; j++) {
+        const w = h * row[j];
+        if (w === 0) continue;
+        const K = rates[j];
+        for (let i = 0; i < n; i++) known[i] += w * K[i];
+      }
+      const c = tableau.c[s];
+      if (latest > 0) {
+        // Cubic through the start and the latest stage.
+        const cl = tableau.c[latest];
+        const hl = cl * h;
+        const x = c / cl;
+        const y = 1 - x;
+        const w0 = (1 + 2 * x) * y * y;
+        const w1 = x * x * (3 - 2 * x);
+        const v0 = hl * x * y * y;
+        const v1 = -hl * x * x * y;
+        const K = rates[latest];
+        const from = this.late;
+        for (let i = 0; i < n; i++)
+          T[i] = w0 * T0[i] + w1 * from[i] + v0 * slope0[i] + (v1 * K[i]) / capacity[i];
+      } else if (ahead) ahead(c * h, T);
+      else T.set(T0);
+      let previous = 0;
+      let done = false;
+      for (let k = 0; k < 10 && !done; k++) {
+        system.evaluate(T, t + c * h, stored, supply);
+        for (let i = 0; i < n; i++) residual[i] = supply[i] - (stored[i] - known[i]) * inverseTau;
+        system.solve(residual);
+        for (let i = 0; i < n; i++) T[i] += residual[i];
+        const size = largest(residual);
+        this.newtonIterations++;
+        if (!Number.isFinite(size)) return { converged: false, error: Number.POSITIVE_INFINITY };
+        if (k > 0) {
+          const q = size / previous;
+          if (q > 0.9 && size > newton) return { converged: false, error: Number.POSITIVE_INFINITY };
+          this.contraction = Math.max(0.02, Math.min(0.5, q));
+        }
+        const left = (this.contraction / (1 - this.contraction)) * size;
+        done = left <= newton;
+        previous = size;
+      }
+      if (!done) return { converged: false, error: Number.POSITIVE_INFINITY };
+      system.store(T, stored);
+      const K = rates[s];
+      for (let i = 0; i < n; i++) K[i] = (stored[i] - known[i]) * inverseTau;
+      if (latest === 0 || c > tableau.c[latest]) {
+        latest = s;
+        this.late.set(T);
+      }
+    }
+    this.U.set(stored);
+    const last = rates[tableau.stages - 1];
+    this.rate.set(last);
+    residual.fill(0);
+    for (let j = 0; j < tableau.stages; j++) {
+      const w = (tableau.b[j] - tableau.embedded[j]) / tableau.gamma;
+      if (w === 0) continue;
+      const K = rates[j];
+      for (let i = 0; i < n; i++) residual[i] += w * K[i];
+    }
+    system.solve(residual);
+    for (let i = 0; i < n; i++) this.slope[i] = last[i] / capacity[i];
+    return { converged: true, error: largest(residual) };
+  }
+}
