@@ -1,0 +1,95 @@
+/**
+ * Documents to PDF bytes. The typesetter reads nothing but what it is handed: its workspace is an empty folder of its own
+ * and its fonts are the ones in the package, so the same input gives the same bytes on every machine.
+ */
+import { mkdtempSync, readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { tmpdir } from 'node:os';
+import { dirname, join } from 'node:path';
+import { NodeCompiler } from '@myriaddreamin/typst-ts-node-compiler';
+import { type BatchRecordData, batchRecord } from '../documents/batch-record.ts';
+import { methodCard } from '../documents/method-card.ts';
+import type { MethodCardData } from '../documents/method-card-data.ts';
+import { fits } from '../documents/method-card-fit.ts';
+import type { TypstDocument } from '../documents/typst.ts';
+
+/** The document was refused by the typesetter: a fault of the program, with the typesetter's own words. */
+export class TypesetFault extends Error {
+  override readonly name = 'TypesetFault';
+}
+
+/** The content cannot be set on the page it must stand on, whatever is left off. */
+export class DoesNotFit extends Error {
+  override readonly name = 'DoesNotFit';
+}
+
+const fontFiles = {
+  '@expo-google-fonts/source-sans-3': [
+    '400Regular/SourceSans3_400Regular.ttf',
+    '400Regular_Italic/SourceSans3_400Regular_Italic.ttf',
+    '600SemiBold/SourceSans3_600SemiBold.ttf',
+  ],
+  '@expo-google-fonts/literata': [
+    '400Regular/Literata_400Regular.ttf',
+    '600SemiBold/Literata_600SemiBold.ttf',
+  ],
+};
+
+function fonts(): Buffer[] {
+  const require = createRequire(import.meta.url);
+  return Object.entries(fontFiles).flatMap(([name, files]) => {
+    const folder = dirname(require.resolve(`${name}/package.json`));
+    return files.map((file) => readFileSync(join(folder, file)));
+  });
+}
+
+let compiler: NodeCompiler | undefined;
+
+function typesetter(): NodeCompiler {
+  compiler ??= NodeCompiler.create({
+    workspace: mkdtempSync(join(tmpdir(), 'fifth-quarter-typeset-')),
+    fontArgs: [{ fontBlobs: fonts() }],
+  });
+  return compiler;
+}
+
+export interface Typeset {
+  readonly pages: number;
+  /** The PDF; made only when asked for, so that a page can be counted without being drawn. */
+  readonly pdf: () => Uint8Array;
+}
+
+/** Lays a document out. */
+export function typeset(document: TypstDocument): Typeset {
+  const worker = typesetter();
+  const laid = worker.compile({ mainFileContent: document.source, inputs: document.inputs });
+  const { result } = laid;
+  if (result === null)
+    throw new TypesetFault(
+      `${document.name}: ${JSON.stringify(laid.takeError()?.shortDiagnostics ?? 'no reason given')}`,
+    );
+  return {
+    pages: result.numOfPages,
+    pdf: () => {
+      const bytes = new Uint8Array(worker.pdf(result, { creationTimestamp: 0 }));
+      worker.evictCache(8);
+      return bytes;
+    },
+  };
+}
+
+/** Exactly one A4 page, set as large as it can be. */
+export async function methodCardPdf(data: MethodCardData): Promise<Uint8Array> {
+  for (const fit of fits) {
+    const card = typeset(methodCard(data, fit));
+    if (card.pages === 1) return card.pdf();
+  }
+  throw new DoesNotFit(
+    `The method card of ${data.dish.name} does not fit one page with everything left off that may be: its ${data.version.method.length} steps hold more limits and weights than a page holds. Shorten the names of limits or split the dish.`,
+  );
+}
+
+/** As many pages as the batch has records for. */
+export async function batchRecordPdf(data: BatchRecordData): Promise<Uint8Array> {
+  return typeset(batchRecord(data)).pdf();
+}
