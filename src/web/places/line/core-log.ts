@@ -75,3 +75,14 @@ export function liveWord(verdict: RuleVerdict, lastC: number, temperature: (C: n
   if (verdict.passes === null) return { tone: 'not yet', big: 'Not decided', words: verdict.why };
   return { tone: 'does not hold', big: 'Does not hold', words: verdict.why };
 }
+
+/** The moment at which a limb of a rule that has begun and not ended will have taken too long; null where there is none. */
+export function deadlineOf(verdict: RuleVerdict, firstAt: string): string | null {
+  const ends = verdict.parts
+    .filter(
+      (p) =>
+        p.startMin !== null && p.endMin === null && p.limit !== null && p.unit === 'min' && p.passes !== true,
+    )
+    .map((p) => (p.startMin as number) + (p.limit as number));
+  return ends.length === 0 ? null : new Date(Date.parse(firstAt) + Math.min(...ends) * 60_000).toISOString();
+}

@@ -95,3 +95,27 @@ export function writeShelf(shelf: Shelf, before: readonly Entry[], after: readon
   }
   return kept;
 }
+
+export const asidePrefix = 'fq.put-away.';
+
+/** Moves an entry out of the queue to where nothing sends it; false when the device would not take it. */
+export function putAside(shelf: Shelf, entry: Entry): boolean {
+  try {
+    shelf.setItem(asidePrefix + entry.id, JSON.stringify(entry));
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+export function readAside(shelf: Shelf): Entry[] {
+  const found: Entry[] = [];
+  for (let i = 0; i < shelf.length; i++) {
+    const key = shelf.key(i);
+    if (key?.startsWith(asidePrefix)) {
+      const entry = parseEntry(shelf.getItem(key));
+      if (entry !== null) found.push(entry);
+    }
+  }
+  return found.sort((a, b) => a.order - b.order);
+}

@@ -1,0 +1,242 @@
+import { useState } from 'react';
+import { Link } from 'wouter';
+import { documents } from '../../../contract/operations.ts';
+import type { Batch } from '../../../contract/records.ts';
+import { at } from '../../addresses.ts';
+import { useKitchen } from '../../kitchen.tsx';
+import { Problem } from '../../parts/problem.tsx';
+import { Verdict } from '../../parts/verdict.tsx';
+import { AskView } from './ask-view.tsx';
+import { moment } from './clock.ts';
+import { CloseBatch } from './close-batch.tsx';
+import { limitWords, measureOf, sayReading } from './measures.ts';
+import { Programme } from './programme-view.tsx';
+import { type AskState, type Records, type StepProgress, standing, stepNow } from './progress.ts';
+import { useBatch, useRecorder } from './use-batch.ts';
+import { WaitingBar } from './waiting-bar.tsx';
+
+/** One batch, a step at a time. Without a step in the address it opens where work is. */
+export function BatchScreen({
+  batchId,
+  step,
+}: {
+  readonly batchId: string;
+  readonly step: string | undefined;
+}) {
+  const { kitchen, query, batch, records, progress, waiting } = useBatch(batchId);
+  if (batch === null || records === null)
+    return (
+      <div className="page line stack">
+        {query.error === null ? (
+          <p className="quiet">Opening the batch…</p>
+        ) : (
+          <Problem error={query.error} retry={() => query.refetch()} />
+        )}
+        <WaitingBar />
+      </div>
+    );
+  const asked = Number(step);
+  const index =
+    step !== undefined && Number.isInteger(asked) && asked >= 1 && asked <= progress.length
+      ? asked - 1
+      : stepNow(progress);
+  return (
+    <div className="page line stack">
+      <Head batch={batch} zone={kitchen.zone} />
+      <WaitingBar />
+      {query.error === null ? null : (
+        <p className="not-sent">
+          The newest state of this batch cannot be read just now; what you type is kept and sent later.
+        </p>
+      )}
+      {progress.length === 0 ? <p>This version has no steps.</p> : null}
+      <StepNav batch={batch} progress={progress} index={index} />
+      {progress[index] === undefined ? null : (
+        <StepView key={progress[index].step.id} batch={batch} now={progress[index]} records={records} />
+      )}
+      <StepTurn batch={batch} progress={progress} index={index} />
+      <CloseBatch batch={batch} waiting={waiting.length} />
+    </div>
+  );
+}
+
+function Head({ batch, zone }: { readonly batch: Batch; readonly zone: string }) {
+  const kitchen = useKitchen();
+  return (
+    <header className="batch-head">
+      <h1>{batch.dishName}</h1>
+      <p className="quiet">
+        Batch {batch.code} · version {batch.versionNumber} · {batch.pieces}{' '}
+        {batch.pieces === 1 ? 'piece' : 'pieces'} · begun {moment(batch.startedAt, zone, new Date())},{' '}
+        {batch.startedBy}
+        {batch.lots.length === 0 ? ' · no lot named' : ` · lots ${batch.lots.map((l) => l.code).join(', ')}`}{' '}
+        · <a href={documents.batchRecord(kitchen.id, batch.id)}>Batch record (PDF)</a>
+      </p>
+    </header>
+  );
+}
+
+const stepWord: Record<StepProgress['state'], string> = {
+  'nothing to record': 'nothing to record',
+  'to do': 'to do',
+  begun: 'begun',
+  done: 'done',
+  'needs a decision': 'needs a decision',
+};
+const stepShape: Record<StepProgress['state'], string> = {
+  'nothing to record': '–',
+  'to do': '○',
+  begun: '◐',
+  done: '●',
+  'needs a decision': '◆',
+};
+
+function StepNav({
+  batch,
+  progress,
+  index,
+}: {
+  batch: Batch;
+  progress: readonly StepProgress[];
+  index: number;
+}) {
+  const kitchen = useKitchen();
+  return (
+    <nav aria-label="Steps of this batch" className="step-nav">
+      <ol>
+        {progress.map((p, i) => (
+          <li key={p.step.id}>
+            <Link
+              href={at.batchStep(kitchen.id, batch.id, i + 1)}
+              aria-current={i === index ? 'step' : undefined}
+              className={`step-link step-${p.state.replaceAll(' ', '-')}`}
+              aria-label={`Step ${i + 1}, ${p.step.name}: ${stepWord[p.state]}`}
+              title={p.step.name}
+            >
+              <span className="step-number">{i + 1}</span>
+              <span aria-hidden="true">{stepShape[p.state]}</span>
+            </Link>
+          </li>
+        ))}
+      </ol>
+    </nav>
+  );
+}
+
+function StepTurn({
+  batch,
+  progress,
+  index,
+}: {
+  batch: Batch;
+  progress: readonly StepProgress[];
+  index: number;
+}) {
+  const kitchen = useKitchen();
+  const before = progress[index - 1];
+  const after = progress[index + 1];
+  return (
+    <nav aria-label="Step before and after" className="step-turn">
+      {before === undefined ? null : (
+        <Link className="button button-line" href={at.batchStep(kitchen.id, batch.id, index)}>
+          ‹ {before.step.name}
+        </Link>
+      )}
+      {after === undefined ? null : (
+        <Link
+          className="button button-line step-turn-on"
+          href={at.batchStep(kitchen.id, batch.id, index + 2)}
+        >
+          {after.step.name} ›
+        </Link>
+      )}
+    </nav>
+  );
+}
+
+const askWords: Record<
+  AskState,
+  { state: 'holds' | 'not yet' | 'does not hold' | 'unknown' | 'neutral'; word: string }
+> = {
+  'to do': { state: 'not yet', word: 'to do' },
+  in: { state: 'holds', word: 'in' },
+  recorded: { state: 'neutral', word: 'recorded' },
+  'going on': { state: 'not yet', word: 'going on' },
+  out: { state: 'does not hold', word: 'out of limit' },
+  decide: { state: 'does not hold', word: 'out: what now?' },
+  decided: { state: 'does not hold', word: 'out, decided' },
+  undecided: { state: 'unknown', word: 'not decided' },
+};
+
+function StepView({ batch, now, records }: { batch: Batch; now: StepProgress; records: Records }) {
+  const kitchen = useKitchen();
+  const recorder = useRecorder(batch);
+  const first =
+    now.asks.find((a) => a.state === 'decide') ??
+    now.asks.find((a) => a.state === 'to do' || a.state === 'going on');
+  const [chosen, setChosen] = useState<string | null>(null);
+  const [last, setLast] = useState<string | null>(null);
+  // What has just been recorded stays open until the next thing is chosen, so that the cook sees what became of it.
+  const openId = chosen ?? last ?? first?.ask.id ?? null;
+  const { step } = now;
+  const readOnly = batch.status !== 'open';
+  return (
+    <section className="step stack" aria-labelledby={`step-${step.id}`}>
+      <h2 id={`step-${step.id}`}>
+        {batch.method.indexOf(step) + 1}. {step.name}
+      </h2>
+      {step.how === '' ? null : <p className="step-how">{step.how}</p>}
+      <Programme step={step} units={kitchen.units} />
+      {now.asks.length === 0 ? <p className="quiet">Nothing to record at this step.</p> : null}
+      <ul className="asks">
+        {now.asks.map(({ ask, state }) => {
+          const open = openId === ask.id;
+          const limit = limitWords(ask, kitchen.units);
+          const value = standing(records, ask.id).at(-1)?.value ?? null;
+          return (
+            <li key={ask.id} className={open ? 'ask ask-open' : 'ask'}>
+              <button
+                type="button"
+                className="ask-head"
+                aria-expanded={open}
+                aria-controls={`ask-${ask.id}`}
+                onClick={() => setChosen(open ? 'none' : ask.id)}
+              >
+                <span className="ask-label">
+                  {ask.label}
+                  {ask.critical === true ? <em> critical</em> : null}
+                </span>
+                <span className="ask-limit">
+                  {limit ?? (measureOf(ask.kind) === null ? '' : 'no limit set')}
+                </span>
+                <span className="ask-state">
+                  {value === null || measureOf(ask.kind) === null ? null : (
+                    <strong>{sayReading(ask, kitchen.units, value)}</strong>
+                  )}
+                  <Verdict {...askWords[state]} />
+                </span>
+              </button>
+              <div id={`ask-${ask.id}`} hidden={!open} className="ask-body">
+                {open ? (
+                  <AskView
+                    {...{ kitchen, batch, step, ask, state, records, readOnly }}
+                    recorder={{
+                      ...recorder,
+                      record: async (r) => {
+                        setLast(ask.id);
+                        await recorder.record(r);
+                      },
+                    }}
+                  />
+                ) : null}
+                {ask.basis === undefined || ask.basis === '' ? null : (
+                  <p className="quiet small">Why this limit: {ask.basis}</p>
+                )}
+              </div>
+            </li>
+          );
+        })}
+      </ul>
+    </section>
+  );
+}
