@@ -39,12 +39,15 @@ export const BodyInput = z.discriminatedUnion('shape', [
 export type BodyInput = z.infer<typeof BodyInput>;
 
 const atMost = { atMostMin: minutes().optional() };
-export const UntilInput = z.union([
-  z.strictObject({ min: minutes() }),
-  z.strictObject({ coldestC: celsius(), ...atMost }),
-  z.strictObject({ warmestC: celsius(), ...atMost }),
-  z.strictObject({ lethalityMin: minutes(), ...atMost }),
-]);
+export const UntilInput = z.union(
+  [
+    z.strictObject({ min: minutes() }),
+    z.strictObject({ coldestC: celsius(), ...atMost }),
+    z.strictObject({ warmestC: celsius(), ...atMost }),
+    z.strictObject({ lethalityMin: minutes(), ...atMost }),
+  ],
+  { error: 'exactly one of min, coldestC, warmestC, lethalityMin; the last three may have atMostMin' },
+);
 export type UntilInput = z.infer<typeof UntilInput>;
 
 export const StageInput = z.strictObject({
@@ -52,7 +55,11 @@ export const StageInput = z.strictObject({
   /** A named medium from the published table; fills in `hWm2K`. */
   medium: z.string().max(40).optional(),
   mediumC: celsius().optional(),
-  mediumLog: z.array(z.strictObject({ min: z.number().min(0), C: celsius() })).min(1).max(100_000).optional(),
+  mediumLog: z
+    .array(z.strictObject({ min: z.number().min(0), C: celsius() }))
+    .min(1)
+    .max(100_000)
+    .optional(),
   hWm2K: z.number().positive().max(100_000).optional(),
   /** Film, mould wall, cloth between medium and food, in series with the surface coefficient [m² K/W]. */
   resistanceM2KW: z.number().min(0).max(1).optional(),

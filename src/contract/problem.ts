@@ -108,6 +108,12 @@ function likeliest(branches: readonly (readonly Issue[])[]): readonly Issue[] {
   return [...branches].sort((a, b) => score(a) - score(b))[0] ?? [];
 }
 
+/** The choices named by a message that lists them in single quotes. */
+function alternatives(message: string): string {
+  const named = [...message.matchAll(/'([^']*)'/g)].map((m) => JSON.stringify(m[1]));
+  return named.length > 0 ? `one of ${named.join(', ')}` : message;
+}
+
 function problemsOfIssue(issue: Issue, above: readonly Key[], input: unknown): Problem[] {
   const path = [...above, ...issue.path];
   const value = valueAt(input, path);
@@ -122,10 +128,18 @@ function problemsOfIssue(issue: Issue, above: readonly Key[], input: unknown): P
     const allWrongKind = issue.errors.every(
       (e) => e.length === 1 && e[0]?.path.length === 0 && e[0].code === 'invalid_type',
     );
-    if (issue.errors.length > 0 && !allWrongKind)
-      return likeliest(issue.errors).flatMap((inner) => problemsOfIssue(inner, path, input));
+    if (issue.errors.length > 0 && !allWrongKind) {
+      const best = likeliest(issue.errors);
+      // No alternative fits its keys: what the schema says of the choice is clearer than one alternative's complaint.
+      const onlyKeys = best.every(
+        (i) => i.code === 'unrecognized_keys' || valueAt(value, i.path) === undefined,
+      );
+      if (!(onlyKeys && issue.message !== 'Invalid input'))
+        return best.flatMap((inner) => problemsOfIssue(inner, path, input));
+      return [{ path: pathText(path), found: foundText(value), allowed: issue.message }];
+    }
     const options = issue.errors.flatMap((e) => e.map(allowedText));
-    const allowed = options.length > 0 ? [...new Set(options)].join(', or ') : issue.message;
+    const allowed = options.length > 0 ? [...new Set(options)].join(', or ') : alternatives(issue.message);
     return [{ path: pathText(path), found: foundText(value), allowed }];
   }
   if (issue.code === 'invalid_key' || issue.code === 'invalid_element')

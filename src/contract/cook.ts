@@ -1,0 +1,358 @@
+/** `cook`: temperature and lethality in a body, as the headless contract, the server and the pages ask for it (mm, min, °C). */
+import { z } from 'zod';
+import { Contradiction, OutOfRange } from '../core/errors.ts';
+import { checkProblem } from '../core/heat/check.ts';
+import { cook } from '../core/heat/cook.ts';
+import type {
+  Basis,
+  Body,
+  CookProblem,
+  CookResult,
+  Layer,
+  MediumTemperature,
+  Place,
+  Until,
+} from '../core/heat/types.ts';
+import { mediumNamed, temperatureOf, throughResistance } from '../core/properties/media.ts';
+import { BodyInput, StageInput, TargetInput, type UntilInput } from './body.ts';
+import { accept, InputProblems, type Problem } from './problem.ts';
+import { celsius, millimetres } from './quantities.ts';
+
+export const ProbeInput = z.strictObject({
+  name: z.string().min(1).max(80),
+  /** Body of revolution: distance along the axis and from it. Cylinder, sphere: `radiusMm`. */
+  atMm: millimetres().nullish(),
+  radiusMm: millimetres().optional(),
+  /** Slab: `xMm` from the middle. Block: `xMm` and `yMm` from the middle. */
+  xMm: millimetres(-2_000).optional(),
+  yMm: millimetres(-2_000).optional(),
+});
+export type ProbeInput = z.infer<typeof ProbeInput>;
+
+export const CookInput = z.strictObject({
+  body: BodyInput,
+  startC: celsius(-40, 150),
+  stages: z.array(StageInput).min(1).max(100),
+  target: TargetInput,
+  probes: z.array(ProbeInput).max(50).optional(),
+  /** `coarse` answers a slider at once; `fine`, the default, is the answer that is kept and judged. */
+  mode: z.enum(['coarse', 'fine']).optional(),
+});
+export type CookInput = z.infer<typeof CookInput>;
+
+const list = z.array(z.number());
+const BasisAnswer = z.object({ what: z.string(), source: z.string(), confidence: z.string() });
+
+export const CookAnswer = z.object({
+  /** The point that has received least lethality. Slab and block: `xMm`, `yMm` from the middle; else `atMm`, `radiusMm`. */
+  coldSpot: z.union([
+    z.object({ atMm: z.number(), radiusMm: z.number() }),
+    z.object({ xMm: z.number(), yMm: z.number() }),
+  ]),
+  stages: z.array(
+    z.object({
+      name: z.string(),
+      startMin: z.number(),
+      endMin: z.number(),
+      reached: z.boolean(),
+      coldestC: z.number(),
+      warmestC: z.number(),
+      surfaceC: z.number(),
+      meanC: z.number(),
+      coldSpotC: z.number(),
+    }),
+  ),
+  lethality: z.object({ min: z.number(), reachedAtMin: z.number().nullable(), passes: z.boolean() }),
+  history: z.object({
+    min: list,
+    coldestC: list,
+    warmestC: list,
+    surfaceC: list,
+    meanC: list,
+    coldSpotC: list,
+    mediumC: list,
+    lethalityMin: list,
+  }),
+  heatBalancePct: z.number(),
+  massKg: z.number(),
+  probes: z.array(z.object({ name: z.string(), C: list, lethalityMin: z.number() })),
+  basis: z.array(BasisAnswer),
+});
+export type CookAnswer = z.infer<typeof CookAnswer>;
+
+const metres = (mm: number) => mm / 1000;
+const seconds = (min: number) => min * 60;
+
+/** A body in the engine's terms; refuses what the engine would, in the input's terms. */
+export function toBody(body: BodyInput): Body {
+  const layers = body.layers.map(
+    (layer): Layer => ({
+      name: layer.name,
+      ...(layer.thicknessMm === undefined ? {} : { thickness: metres(layer.thicknessMm) }),
+      material:
+        layer.composition === undefined
+          ? {
+              properties: {
+                k: layer.properties?.kWmK ?? Number.NaN,
+                rho: layer.properties?.rhoKgM3 ?? Number.NaN,
+                cp: layer.properties?.cpJkgK ?? Number.NaN,
+              },
+            }
+          : { composition: layer.composition },
+    }),
+  );
+  switch (body.shape) {
+    case 'revolved': {
+      const end = Math.max(...body.profile.map((p) => p.atMm));
+      if (body.lengthMm !== undefined && Math.abs(body.lengthMm - end) > 1e-6 * end)
+        refuse('body.lengthMm', `${body.lengthMm} mm`, `the last profile point's distance, ${end} mm`);
+      return {
+        shape: 'revolved',
+        profile: body.profile.map((p) => ({ at: metres(p.atMm), diameter: metres(p.diameterMm) })),
+        layers,
+      };
+    }
+    case 'slab':
+      return { shape: 'slab', thickness: metres(body.thicknessMm), layers };
+    case 'block':
+      return { shape: 'block', width: metres(body.widthMm), height: metres(body.heightMm), layers };
+    default:
+      return { shape: body.shape, diameter: metres(body.diameterMm), layers };
+  }
+}
+
+function refuse(path: string, found: string, allowed: string): never {
+  throw new InputProblems([{ path, found, allowed }]);
+}
+
+function toUntil(until: UntilInput): Until {
+  if ('min' in until) return { kind: 'time', s: seconds(until.min) };
+  const bound = until.atMostMin === undefined ? {} : { atMost: seconds(until.atMostMin) };
+  if ('coldestC' in until) return { kind: 'coldest', C: until.coldestC, ...bound };
+  if ('warmestC' in until) return { kind: 'warmest', C: until.warmestC, ...bound };
+  return { kind: 'lethality', s: seconds(until.lethalityMin), ...bound };
+}
+
+/** Temperature and surface coefficient of a stage, from its numbers or from the table of media. */
+export function surroundingsOf(stage: StageInput, path: string): { medium: MediumTemperature; h: number } {
+  const { medium, mediumC, mediumLog } = stage;
+  if (mediumC !== undefined && mediumLog !== undefined)
+    refuse(`${path}.mediumLog`, 'a log beside mediumC', 'either mediumC or mediumLog');
+  const named = medium === undefined ? undefined : mediumNamed(medium, `${path}.medium`);
+  const h = stage.hWm2K ?? named?.h;
+  if (h === undefined)
+    refuse(`${path}.hWm2K`, 'nothing', 'a surface coefficient, or a medium from the table');
+  let course: MediumTemperature | undefined =
+    mediumC ?? mediumLog?.map((point) => ({ t: seconds(point.min), C: point.C }));
+  if (course === undefined && named !== undefined && medium !== undefined) {
+    if (named.usual === undefined)
+      refuse(
+        `${path}.mediumC`,
+        'nothing',
+        `a temperature: ${medium} may be ${named.coldest} to ${named.hottest} °C`,
+      );
+    course = named.usual;
+  }
+  if (course === undefined)
+    refuse(`${path}.mediumC`, 'nothing', 'mediumC, mediumLog, or a medium that has a usual temperature');
+  if (medium !== undefined) {
+    if (typeof course === 'number') temperatureOf(medium, course, `${path}.mediumC`);
+    else course.forEach((point, i) => temperatureOf(medium, point.C, `${path}.mediumLog[${i}].C`));
+  }
+  return { medium: course, h: throughResistance(h, stage.resistanceM2KW ?? 0) };
+}
+
+function toPlace(probe: ProbeInput, shape: Body['shape'], path: string): Place {
+  const need = (key: 'atMm' | 'radiusMm' | 'xMm' | 'yMm') => {
+    const value = probe[key];
+    if (value === undefined || value === null)
+      refuse(`${path}.${key}`, 'nothing', `a distance in mm: a ${shape} needs it`);
+    return metres(value);
+  };
+  if (shape === 'revolved') return { at: need('atMm'), radius: need('radiusMm') };
+  if (shape === 'block') return { x: need('xMm'), y: need('yMm') };
+  if (shape === 'slab')
+    return { x: probe.xMm === undefined && probe.radiusMm !== undefined ? need('radiusMm') : need('xMm') };
+  return { radius: need('radiusMm') };
+}
+
+const untilKey = {
+  time: 'min',
+  lethality: 'lethalityMin',
+  coldest: 'coldestC',
+  warmest: 'warmestC',
+} as const;
+
+/** The engine's paths and units turned into those of the input. */
+export function inInputTerms(error: OutOfRange | Contradiction, problem?: CookProblem): Problem {
+  const units = (text: string) =>
+    text
+      .replace(/(-?\d[\d.]*(?:e[+-]?\d+)?) m(?![²³\w/])/g, (_, n: string) => `${tidy(Number(n) * 1000)} mm`)
+      .replace(/(-?\d[\d.]*(?:e[+-]?\d+)?) s(?![\w/])/g, (_, n: string) => `${tidy(Number(n) / 60)} min`);
+  const stage = /^stages\[(\d+)\]/.exec(error.path)?.[1];
+  const kind = stage === undefined ? undefined : problem?.stages[Number(stage)]?.until.kind;
+  const path = error.path
+    .replace(/\.medium(\[\d+\])\.t$/, '.mediumLog$1.min')
+    .replace(/\.medium(\[\d+\])\.C$/, '.mediumLog$1.C')
+    .replace(
+      /\.medium$/,
+      stage !== undefined && typeof problem?.stages[Number(stage)]?.medium === 'object'
+        ? '.mediumLog'
+        : '.mediumC',
+    )
+    .replace(/\.until\.(s|C)$/, kind === undefined ? '.until' : `.until.${untilKey[kind]}`)
+    .replace(/\.until\.atMost$/, '.until.atMostMin')
+    .replace(/\.h$/, '.hWm2K')
+    .replace(/\.place\.(\w+)$/, '.$1Mm')
+    .replace(/\.(at|diameter|thickness|width|height)$/, '.$1Mm')
+    .replace(/\.properties\.k$/, '.properties.kWmK')
+    .replace(/\.properties\.rho$/, '.properties.rhoKgM3')
+    .replace(/\.properties\.cp$/, '.properties.cpJkgK')
+    .replace(/^start$/, 'startC')
+    .replace(/^target\.reference$/, 'target.referenceC')
+    .replace(/^target\.z$/, 'target.zC')
+    .replace(/^target\.s$/, 'target.min');
+  return { path, found: units(error.found), allowed: units(error.allowed) };
+}
+
+const tidy = (x: number) => String(Number(x.toPrecision(9)));
+
+/** Runs something of the engine; what it refuses becomes `InputProblems` in the input's own terms. */
+function inTerms<T>(work: () => T, problem?: CookProblem): T {
+  try {
+    return work();
+  } catch (error) {
+    if (!(error instanceof OutOfRange || error instanceof Contradiction)) throw error;
+    // The contract's own checks already speak the input's terms.
+    const own = /(Mm|C|Min|Wm2K|medium)$/.test(error.path) && problem === undefined;
+    throw new InputProblems([
+      own ? { path: error.path, found: error.found, allowed: error.allowed } : inInputTerms(error, problem),
+    ]);
+  }
+}
+
+function convert(input: CookInput): CookProblem {
+  const body = toBody(input.body);
+  return {
+    body,
+    start: input.startC,
+    stages: input.stages.map((stage, i) => ({
+      name: stage.name,
+      ...inTerms(() => surroundingsOf(stage, `stages[${i}]`)),
+      until: toUntil(stage.until),
+    })),
+    target: { reference: input.target.referenceC, z: input.target.zC, s: seconds(input.target.min) },
+    ...(input.probes === undefined
+      ? {}
+      : {
+          probes: input.probes.map((probe, i) => ({
+            name: probe.name,
+            place: toPlace(probe, body.shape, `probes[${i}]`),
+          })),
+        }),
+  };
+}
+
+/** The engine's problem for an input of the contract. Throws `InputProblems` for anything wrong with it. */
+export function toProblem(input: unknown): CookProblem {
+  const problem = convert(accept(CookInput, input));
+  inTerms(() => checkProblem(problem), problem);
+  return problem;
+}
+
+/** What a stage's numbers rest on, where they came from the table of media. */
+function mediaBasis(input: CookInput): Basis[] {
+  return input.stages.flatMap((stage): Basis[] => {
+    const basis: Basis[] = [];
+    if (stage.medium !== undefined && stage.hWm2K === undefined) {
+      const { h, low, high, source, confidence, note } = mediumNamed(stage.medium);
+      const remark = note === undefined ? '' : `; ${note}`;
+      basis.push({
+        what: `${stage.name}: surface coefficient of ${stage.medium}, ${h} W/(m² K) (${low} to ${high}${remark})`,
+        source,
+        confidence,
+      });
+    } else {
+      basis.push({
+        what: `${stage.name}: surface coefficient ${stage.hWm2K} W/(m² K) as given`,
+        source: 'user-input',
+        confidence: 'assumption',
+      });
+    }
+    if (stage.resistanceM2KW !== undefined && stage.resistanceM2KW > 0)
+      basis.push({
+        what: `${stage.name}: ${stage.resistanceM2KW} m² K/W of wrap or mould in series with it`,
+        source: 'user-input',
+        confidence: 'assumption',
+      });
+    return basis;
+  });
+}
+
+const mm = (m: number | undefined) => (m ?? 0) * 1000;
+const min = (s: number) => s / 60;
+
+/** The engine's result in the contract's terms. */
+export function toAnswer(result: CookResult, more: readonly Basis[] = []): CookAnswer {
+  const { coldSpot, history: h, mesh } = result;
+  const flat = mesh.shape === 'slab' || mesh.shape === 'block';
+  return {
+    coldSpot: flat
+      ? { xMm: mm(coldSpot.x), yMm: mm(coldSpot.y) }
+      : { atMm: mm(coldSpot.at), radiusMm: mm(coldSpot.radius) },
+    stages: result.stages.map((stage) => ({
+      name: stage.name,
+      startMin: min(stage.start),
+      endMin: min(stage.end),
+      reached: stage.reached,
+      coldestC: stage.coldest,
+      warmestC: stage.warmest,
+      surfaceC: stage.surface,
+      meanC: stage.mean,
+      coldSpotC: stage.coldSpot,
+    })),
+    lethality: {
+      min: min(result.lethality.s),
+      reachedAtMin: result.lethality.reachedAt === null ? null : min(result.lethality.reachedAt),
+      passes: result.lethality.passes,
+    },
+    history: {
+      min: Array.from(h.t, min),
+      coldestC: [...h.coldest],
+      warmestC: [...h.warmest],
+      surfaceC: [...h.surface],
+      meanC: [...h.mean],
+      coldSpotC: [...h.coldSpot],
+      mediumC: [...h.medium],
+      lethalityMin: Array.from(h.lethality, min),
+    },
+    heatBalancePct: result.heatBalancePct,
+    massKg: result.mass,
+    probes: result.probes.map((probe) => ({
+      name: probe.name,
+      C: [...probe.C],
+      lethalityMin: min(probe.lethality.at(-1) ?? 0),
+    })),
+    basis: [...result.basis, ...more],
+  };
+}
+
+export interface RunOptions {
+  /** Called now and then with the simulated time [s]; return false to stop. */
+  readonly onProgress?: (simulatedS: number) => boolean | undefined;
+}
+
+/** Runs `cook` from JSON to JSON. Throws `InputProblems` for anything wrong with the input. */
+export function runCook(input: unknown, options: RunOptions = {}): CookAnswer {
+  const accepted = accept(CookInput, input);
+  const problem = convert(accepted);
+  const result = inTerms(
+    () =>
+      cook(problem, {
+        ...(accepted.mode === undefined ? {} : { mode: accepted.mode }),
+        ...(options.onProgress === undefined ? {} : { onProgress: options.onProgress }),
+      }),
+    problem,
+  );
+  return toAnswer(result, mediaBasis(accepted));
+}
