@@ -33,9 +33,13 @@ function unknown(name: string, why: string, pricePerKg: number, allergens: strin
 export const ingredients: readonly Row[] = [
   // Pig.
   food(
-    'Trotter skin and sinew',
-    sr28('10102', { water: 64.99, protein: 23.16, fat: 12.59, carbohydrate: 0, ash: 0.68 }),
-    132,
+    'Trotter skin, softened',
+    sr28(
+      '10173',
+      { water: 62.85, protein: 21.94, fat: 16.05, carbohydrate: 0, ash: 0.66 },
+      'simmered feet without bone stand for softened skin',
+    ),
+    73,
     150,
   ),
   food(

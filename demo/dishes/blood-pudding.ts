@@ -53,7 +53,7 @@ const method: readonly DemoStep[] = [
     asks: [coreLog, liftOut],
     body: { shape: 'slab', thicknessMm: 30, layers: [{ name: 'pudding', composition: bloodSausage }] },
     startC: 8,
-    stages: [{ name: 'steam oven', mediumC: 92, hWm2K: 400, until: { min: 40 } }],
+    stages: [{ name: 'steam oven', mediumC: 92, hWm2K: 400, until: { min: 24 } }],
     target: { referenceC: 70, zC: 7.5, min: 2 },
     rules: ['gb-70c-2min'],
   },

@@ -110,7 +110,7 @@ const method: readonly DemoStep[] = [
       layers: [{ name: 'brawn', composition: blend(picked).composition }],
     },
     startC: 20,
-    stages: [{ name: 'steam', medium: 'steam', mediumC: 100, until: { min: 42 } }],
+    stages: [{ name: 'steam', medium: 'steam', mediumC: 100, until: { min: 28 } }],
     target: { referenceC: 70, zC: 7.5, min: 2 },
     rules: ['gb-70c-2min'],
   },

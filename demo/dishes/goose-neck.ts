@@ -124,7 +124,7 @@ const method: readonly DemoStep[] = [
       ],
     },
     startC: 5,
-    stages: [{ name: 'water bath', medium: 'water bath', mediumC: 82, until: { min: 32 } }],
+    stages: [{ name: 'water bath', medium: 'water bath', mediumC: 82, until: { min: 23 } }],
     target: { referenceC: 70, zC: 7.5, min: 2 },
     rules: ['gb-70c-2min'],
   },

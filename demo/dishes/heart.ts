@@ -107,7 +107,7 @@ const method: readonly DemoStep[] = [
       ],
     },
     startC: 5,
-    stages: [{ name: 'water bath', medium: 'water bath', mediumC: 80, until: { min: 78 } }],
+    stages: [{ name: 'water bath', medium: 'water bath', mediumC: 80, until: { min: 53 } }],
     target: { referenceC: 70, zC: 7.5, min: 2 },
     rules: ['gb-70c-2min', 'gb-70c-2min-comminuted'],
   },

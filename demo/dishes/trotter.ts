@@ -73,10 +73,18 @@ function method(steamMin: number, chestnutsIn: string): readonly DemoStep[] {
     },
     {
       kind: 'rinse and dry',
-      name: 'Rinse and dry',
-      how: 'Rinse in cold running water, pat dry inside and out. A wet skin slides off the filling.',
-      handsMin: 10,
-      asks: [],
+      name: 'Rinse, soften, dry',
+      how: 'Rinse. Simmer the skins in stock two hours, until a finger goes through; lift out flat, cool fast, dry inside and out. Patch a split with a scrap of skin.',
+      handsMin: 20,
+      asks: [
+        {
+          kind: 'temperature',
+          label: 'Skins when cooled',
+          high: 8,
+          critical: true,
+          basis: 'The kitchen’s own limit: no warm skin round raw forcemeat.',
+        },
+      ],
       rinseMin: 2,
       dryMin: 20,
     },
@@ -119,7 +127,7 @@ function method(steamMin: number, chestnutsIn: string): readonly DemoStep[] {
     {
       kind: 'cook',
       name: 'Steam',
-      how: `Full steam before they go in, pieces apart, nothing stacked. Probe from the hock end along the axis, tip 45 mm in. ${steamMin} minutes, out, and let stand 8 minutes.`,
+      how: `Full steam before they go in, pieces apart, nothing stacked. Probe from the hock end along the axis, tip 60 mm in. ${steamMin} minutes, out, and let drain 3 minutes.`,
       handsMin: 10,
       asks: [
         {
@@ -139,7 +147,7 @@ function method(steamMin: number, chestnutsIn: string): readonly DemoStep[] {
           {
             name: 'skin',
             thicknessMm: skinMm,
-            composition: ingredient('Trotter skin and sinew').composition!,
+            composition: ingredient('Trotter skin, softened').composition!,
           },
           { name: 'forcemeat', composition: blend(forcemeat).composition },
         ],
@@ -147,7 +155,7 @@ function method(steamMin: number, chestnutsIn: string): readonly DemoStep[] {
       startC: 6,
       stages: [
         { name: 'steam', medium: 'steam', mediumC: 100, until: { min: steamMin } },
-        { name: 'stand', medium: 'still air', mediumC: 22, until: { min: 8 } },
+        { name: 'drain', medium: 'still air', mediumC: 22, until: { min: 3 } },
       ],
       target: { referenceC: 70, zC: 7.5, min: 2 },
       rules: ['gb-70c-2min'],
@@ -213,15 +221,15 @@ export const trotter: DemoDish = {
       by: 'Wren Aldous',
       at: { daysAgo: 40, clock: '14:10' },
       reason: 'First method.',
-      method: method(62, 'chestnuts, chopped'),
+      method: method(37, 'chestnuts, chopped'),
       sign: { by: 'Wren Aldous', at: { daysAgo: 38, clock: '10:30' } },
     },
     {
       by: 'Wren Aldous',
       at: { daysAgo: 21, clock: '15:20' },
       reason:
-        'Chestnuts whole: chopped ones vanished into the paste. Four minutes less steam after the probe logs of version 1.',
-      method: method(58, 'chestnuts, whole'),
+        'Chestnuts whole: chopped ones vanished into the paste. Three minutes less steam after the probe logs of version 1.',
+      method: method(34, 'chestnuts, whole'),
       sign: { by: 'Wren Aldous', at: { daysAgo: 20, clock: '09:45' } },
     },
   ],
