@@ -104,10 +104,23 @@ export function historyAt(t: Float64Array, column: Float64Array, at: number): nu
   return span > 0 ? column[low] + ((column[high] - column[low]) * (at - t[low])) / span : column[high];
 }
 
-/** The bases that take away from a result its standing as an answer. */
+/** Below this a food may begin to freeze, which the engine does not model [°C]. */
+const FREEZING = -0.5;
+
+/** Was nothing frozen up to the moment at which the lethality was had? What comes later cannot take it away again. */
+function thawedWhenReached(result: CookResult): boolean {
+  const { reachedAt } = result.lethality;
+  if (reachedAt === null) return false;
+  const { t, coldest } = result.history;
+  for (let i = 0; i < t.length && t[i] <= reachedAt; i++) if (coldest[i] < FREEZING) return false;
+  return true;
+}
+
+/** What takes away from a result its standing as an answer. */
 function doubtsOf(result: CookResult): Doubt[] {
+  const thawed = thawedWhenReached(result);
   const doubts: Doubt[] = result.basis
-    .filter((b) => /\bnot valid\b|\bnot modelled\b/i.test(b.what))
+    .filter((b) => /\bnot valid\b/i.test(b.what) && !thawed)
     .map(({ what, source }) => ({ what, source }));
   if (!(Math.abs(result.heatBalancePct) < 1))
     doubts.push({
@@ -125,7 +138,7 @@ function doubtsOf(result: CookResult): Doubt[] {
  * Parameters: `problem` and `result` of that problem; `cookStages` how many stages are the cook step's own.
  * Assumptions: the cold spot is the point with least lethality by the end, so it decides; lethality keeps counting
  * after lifting out, while the outside already cools.
- * Checked: never `holds` while P < wanted (property test); a result in doubt is `unknown`.
+ * Checked: never `holds` while P < wanted (property test); what would hold but is in doubt is `unknown`.
  * @example verdictOf(problem, result, 1).word // 'holds' | 'short' | 'unknown'
  * Source: own-computation
  */
@@ -141,7 +154,7 @@ export function verdictOf(problem: CookProblem, result: CookResult, cookStages: 
   const doubts = doubtsOf(result);
   const { node: _, ...coldSpot } = result.coldSpot;
   return {
-    word: doubts.length > 0 ? 'unknown' : got >= needed ? 'holds' : 'short',
+    word: got < needed ? 'short' : doubts.length === 0 ? 'holds' : 'unknown',
     got,
     needed,
     margin: got / needed,
