@@ -20,4 +20,9 @@ export const at = {
   version: (kitchenId: string, dishId: string, versionId: string, stepId?: string) =>
     `/k/${kitchenId}/dishes/${dishId}/versions/${versionId}${stepId === undefined ? '' : `/steps/${stepId}`}`,
   batch: (kitchenId: string, batchId: string) => `/k/${kitchenId}/line/${batchId}`,
+  /** Steps count from 1. */
+  batchStep: (kitchenId: string, batchId: string, step: number) => `/k/${kitchenId}/line/${batchId}/${step}`,
+  startBatch: (kitchenId: string, dishId?: string) =>
+    `/k/${kitchenId}/line/start${dishId === undefined ? '' : `?dish=${dishId}`}`,
+  journal: (kitchenId: string) => `/k/${kitchenId}/proof/journal`,
 };

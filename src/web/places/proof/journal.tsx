@@ -64,7 +64,11 @@ export function JournalLines({ lines, error, retry, whole }: LinesProps) {
       <Problem error={error} retry={retry} />
     );
   if (lines.length === 0) return <p>Nothing has been written yet.</p>;
-  const byDay = Map.groupBy(lines, (l) => day(l.at, kitchen.zone));
+  const byDay = new Map<string, JournalLine[]>();
+  for (const l of lines) {
+    const date = day(l.at, kitchen.zone);
+    byDay.set(date, [...(byDay.get(date) ?? []), l]);
+  }
   return (
     <div className="journal stack">
       {[...byDay].map(([date, those]) => (
