@@ -43,7 +43,8 @@ export interface HowRead {
   readonly timeColumn: number | null;
   /** Column of the date where date and time stand apart, else null. */
   readonly dateColumn: number | null;
-  readonly time: TimeKind;
+  /** null: a number whose unit the file does not say; nothing is read until somebody says. */
+  readonly time: TimeKind | null;
   /** What "12:30" means: hours and minutes, or minutes and seconds. Null where no such value occurs. */
   readonly twoParts: 'hh:mm' | 'mm:ss' | null;
   /** Order of day, month and year in a written date; null where no date is written. */
