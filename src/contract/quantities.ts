@@ -19,7 +19,7 @@ export const Composition = z.strictObject({
 export type Composition = z.infer<typeof Composition>;
 
 /** Time-ordered identifiers; the client may make them, so that what is sent twice is written once. */
-export const Id = z.uuid();
+export const Id = z.uuid().toLowerCase();
 export const Instant = z.iso.datetime({ offset: true });
 export const Text = (max = 200) => z.string().trim().min(1).max(max);
 export const Note = (max = 4_000) => z.string().max(max);

@@ -1,0 +1,185 @@
+/** What comes in: suppliers, parts, lots, ingredients. */
+import { and, asc, desc, eq } from 'drizzle-orm';
+import { v7 as uuid } from 'uuid';
+import type { BodyOf } from '../contract/operations.ts';
+import type { Composition } from '../contract/quantities.ts';
+import type { Ingredient, Lot, Part, Supplier } from '../contract/records.ts';
+import * as t from '../store/tables.ts';
+import { type Actor, type App, change, kitchenOf, look } from './app.ts';
+import { AppError } from './errors.ts';
+
+export const listSuppliers = (app: App, kitchenId: string): Promise<Supplier[]> =>
+  look(app, async (db) => {
+    await kitchenOf(db, kitchenId);
+    return db
+      .select({ id: t.supplier.id, name: t.supplier.name, note: t.supplier.note })
+      .from(t.supplier)
+      .where(eq(t.supplier.kitchenId, kitchenId))
+      .orderBy(asc(t.supplier.name), asc(t.supplier.id));
+  });
+
+export const addSupplier = (app: App, actor: Actor, input: BodyOf<'addSupplier'>): Promise<Supplier> =>
+  change(app, actor, async ({ tx, kitchen, now, tell }) => {
+    const supplier: Supplier = { id: uuid(), ...input };
+    await tx.insert(t.supplier).values({ ...supplier, kitchenId: kitchen.id, createdAt: now });
+    await tell({
+      action: 'added',
+      subject: 'supplier',
+      subjectId: supplier.id,
+      summary: `Supplier ${supplier.name} added.`,
+    });
+    return supplier;
+  });
+
+const asPart = (row: typeof t.part.$inferSelect): Part => ({
+  id: row.id,
+  species: row.species,
+  name: row.name,
+  sharePct: row.sharePct,
+  use: row.use as Part['use'],
+});
+
+export const listParts = (app: App, kitchenId: string): Promise<Part[]> =>
+  look(app, async (db) => {
+    await kitchenOf(db, kitchenId);
+    const rows = await db
+      .select()
+      .from(t.part)
+      .where(eq(t.part.kitchenId, kitchenId))
+      .orderBy(asc(t.part.species), asc(t.part.createdAt), asc(t.part.id));
+    return rows.map(asPart);
+  });
+
+export const addPart = (app: App, actor: Actor, input: BodyOf<'addPart'>): Promise<Part> =>
+  change(app, actor, async ({ tx, kitchen, now, tell }) => {
+    const [same] = await tx
+      .select({ id: t.part.id })
+      .from(t.part)
+      .where(
+        and(eq(t.part.kitchenId, kitchen.id), eq(t.part.species, input.species), eq(t.part.name, input.name)),
+      );
+    if (same !== undefined)
+      throw new AppError('conflict', `This kitchen already has a ${input.name} of ${input.species}.`);
+    const part: Part = { id: uuid(), ...input };
+    await tx.insert(t.part).values({ ...part, kitchenId: kitchen.id, createdAt: now });
+    await tell({
+      action: 'added',
+      subject: 'part',
+      subjectId: part.id,
+      summary: `Part ${part.name} of ${part.species} added.`,
+    });
+    return part;
+  });
+
+export const asLot = (row: typeof t.lot.$inferSelect): Lot => ({
+  id: row.id,
+  code: row.code,
+  supplierId: row.supplierId,
+  partId: row.partId,
+  what: row.what,
+  grams: row.grams,
+  arrivedAt: row.arrivedAt.toISOString(),
+  arrivalC: row.arrivalC,
+  note: row.note,
+});
+
+export const listLots = (app: App, kitchenId: string): Promise<Lot[]> =>
+  look(app, async (db) => {
+    await kitchenOf(db, kitchenId);
+    const rows = await db
+      .select()
+      .from(t.lot)
+      .where(eq(t.lot.kitchenId, kitchenId))
+      .orderBy(desc(t.lot.arrivedAt), desc(t.lot.id));
+    return rows.map(asLot);
+  });
+
+export const addLot = (app: App, actor: Actor, input: BodyOf<'addLot'>): Promise<Lot> =>
+  change(app, actor, async ({ tx, kitchen, now, tell }) => {
+    const [same] = await tx
+      .select({ id: t.lot.id })
+      .from(t.lot)
+      .where(and(eq(t.lot.kitchenId, kitchen.id), eq(t.lot.code, input.code)));
+    if (same !== undefined)
+      throw new AppError(
+        'conflict',
+        `There is already a lot ${input.code}: a lot's code is used once, or it could not be traced.`,
+      );
+    await mustHave(tx, t.supplier, kitchen.id, input.supplierId, 'supplierId', 'a supplier');
+    await mustHave(tx, t.part, kitchen.id, input.partId, 'partId', 'a part');
+    const row = {
+      id: uuid(),
+      ...input,
+      arrivedAt: new Date(input.arrivedAt),
+      kitchenId: kitchen.id,
+      createdAt: now,
+    };
+    await tx.insert(t.lot).values(row);
+    const warm = input.arrivalC === null ? '' : `, ${input.arrivalC} °C on arrival`;
+    await tell({
+      action: 'took in',
+      subject: 'lot',
+      subjectId: row.id,
+      summary: `Lot ${input.code}: ${input.what}, ${input.grams} g${warm}.`,
+    });
+    return asLot(row);
+  });
+
+async function mustHave(
+  tx: Parameters<Parameters<typeof look>[1]>[0],
+  table: typeof t.supplier | typeof t.part,
+  kitchenId: string,
+  id: string | null,
+  path: string,
+  what: string,
+): Promise<void> {
+  if (id === null) return;
+  const [row] = await tx
+    .select({ id: table.id })
+    .from(table)
+    .where(and(eq(table.kitchenId, kitchenId), eq(table.id, id)));
+  if (row === undefined)
+    throw new AppError('invalid', `The lot names ${what} that this kitchen does not have.`, [
+      { path, found: id, allowed: `the id of ${what} of this kitchen, or null` },
+    ]);
+}
+
+const asIngredient = (row: typeof t.ingredient.$inferSelect): Ingredient => ({
+  id: row.id,
+  name: row.name,
+  composition: row.composition as Composition | null,
+  salt: row.salt,
+  source: row.source,
+  pricePerKg: row.pricePerKg,
+  allergens: row.allergens as string[],
+});
+
+export const listIngredients = (app: App, kitchenId: string): Promise<Ingredient[]> =>
+  look(app, async (db) => {
+    await kitchenOf(db, kitchenId);
+    const rows = await db
+      .select()
+      .from(t.ingredient)
+      .where(eq(t.ingredient.kitchenId, kitchenId))
+      .orderBy(asc(t.ingredient.name));
+    return rows.map(asIngredient);
+  });
+
+export const addIngredient = (app: App, actor: Actor, input: BodyOf<'addIngredient'>): Promise<Ingredient> =>
+  change(app, actor, async ({ tx, kitchen, now, tell }) => {
+    const [same] = await tx
+      .select({ id: t.ingredient.id })
+      .from(t.ingredient)
+      .where(and(eq(t.ingredient.kitchenId, kitchen.id), eq(t.ingredient.name, input.name)));
+    if (same !== undefined)
+      throw new AppError('conflict', `This kitchen already has an ingredient ${input.name}.`);
+    const ingredient: Ingredient = { id: uuid(), ...input };
+    await tx.insert(t.ingredient).values({ ...ingredient, kitchenId: kitchen.id, createdAt: now });
+    await tell({
+      action: 'added',
+      subject: 'ingredient',
+      subjectId: ingredient.id,
+      summary: `Ingredient ${ingredient.name} added.`,
+    });
+    return ingredient;
+  });

@@ -1,0 +1,205 @@
+/**
+ * The heavy work that a change waits for: the heat engine and the reading of probe logs. Whoever starts the program says
+ * where it runs (a worker thread for a server); the tasks are plain data and so are their answers.
+ */
+import { judgePoints, runJudge } from '../contract/judge.ts';
+import { chillStepOf, programmeOf } from '../contract/method-cook.ts';
+import type { HowRead } from '../contract/probe-log/types.ts';
+import { InputProblems, type Problem } from '../contract/problem.ts';
+import type { Judgement } from '../contract/records.ts';
+import type { Method, StepOf } from '../contract/steps.ts';
+import type { CookResult } from '../core/heat/types.ts';
+import { findRule, type Rule } from '../core/properties/rules.ts';
+import { AppError } from './errors.ts';
+
+/** What the engine foresees for one cook step and the chilling that follows it. */
+export interface Foreseen {
+  readonly lethalityMin: number;
+  readonly neededMin: number;
+  readonly passes: boolean;
+  /** The highest temperature anywhere in the piece at any time. */
+  readonly warmestC: number;
+  /** The rules the cook step names, on the coldest point; where it names none, 70 °C for 2 min. */
+  readonly cooking: readonly Judgement[];
+  /** The rules the chill step names, on the warmest point. */
+  readonly chilling: readonly Judgement[];
+  /** Stages whose goal is not reached in their time. */
+  readonly unreached: readonly { readonly name: string; readonly chilling: boolean }[];
+  readonly basis: readonly string[];
+}
+
+export interface LogRead {
+  readonly how: HowRead;
+  readonly points: { readonly s: number; readonly C: number }[];
+  readonly startedAt: string | null;
+  readonly warnings: string[];
+  readonly judgements: Judgement[];
+}
+
+export type Task =
+  | { readonly kind: 'foresee'; readonly method: Method; readonly cookStepId: string }
+  | {
+      readonly kind: 'read log';
+      readonly text: string;
+      readonly channel: string;
+      readonly correction: Readonly<Record<string, unknown>>;
+      readonly rules: readonly string[];
+    }
+  | { readonly kind: 'cook'; readonly input: unknown }
+  | { readonly kind: 'judge'; readonly input: unknown };
+
+export interface Engine {
+  foresee(method: Method, cookStepId: string): Promise<Foreseen>;
+  readLog(log: Omit<Extract<Task, { kind: 'read log' }>, 'kind'>): Promise<LogRead>;
+  cook(input: unknown): Promise<unknown>;
+  judge(input: unknown): Promise<Judgement[]>;
+}
+
+/** The engine's verbs over whatever carries a task out. */
+export const engineOver = (run: (task: Task) => Promise<unknown>): Engine => ({
+  foresee: (method, cookStepId) => run({ kind: 'foresee', method, cookStepId }) as Promise<Foreseen>,
+  readLog: (log) => run({ kind: 'read log', ...log }) as Promise<LogRead>,
+  cook: (input) => run({ kind: 'cook', input }),
+  judge: (input) => run({ kind: 'judge', input }) as Promise<Judgement[]>,
+});
+
+/** Carries a task out here and now. Throws `AppError` for an input that the engine refuses. */
+export async function perform(task: Task): Promise<unknown> {
+  try {
+    switch (task.kind) {
+      case 'foresee':
+        return await foresee(task.method, task.cookStepId);
+      case 'read log':
+        return await readLog(task);
+      case 'cook': {
+        const { runCook } = await import('../contract/cook.ts');
+        return runCook(task.input);
+      }
+      case 'judge':
+        return runJudge(task.input).map(asJudgement);
+    }
+  } catch (error) {
+    throw refusal(error);
+  }
+}
+
+/** An input that the engine cannot take is the caller's to mend; everything else is a fault. */
+function refusal(error: unknown): unknown {
+  if (error instanceof InputProblems)
+    return new AppError('invalid', 'The engine cannot work with this.', error.problems, error);
+  if (error instanceof Error && 'path' in error && 'found' in error && 'allowed' in error)
+    return new AppError('invalid', 'The engine cannot work with this.', [error as unknown as Problem], error);
+  return error;
+}
+
+async function foresee(method: Method, cookStepId: string): Promise<Foreseen> {
+  const { cook } = await import('../core/heat/cook.ts');
+  const step = method.find((s) => s.id === cookStepId) as StepOf<'cook'>;
+  const { problem, cookStages } = programmeOf(method, cookStepId);
+  const result = cook(problem, { mode: 'fine' });
+  const chill = chillStepOf(method, cookStepId);
+  const lifted = result.stages[cookStages - 1]?.end ?? 0;
+  // Between the engine's own points the temperature is a straight line: they are no readings, and have no holes.
+  const gap = 86_400;
+  return {
+    lethalityMin: result.lethality.s / 60,
+    neededMin: problem.target.s / 60,
+    passes: result.lethality.passes,
+    warmestC: result.history.warmest.reduce((a, b) => Math.max(a, b), Number.NEGATIVE_INFINITY),
+    cooking: judgePoints(
+      series(result, 'coldSpot'),
+      rulesOf(step.rules.length === 0 ? ['gb-70c-2min'] : step.rules),
+      { gap },
+    ).map(asJudgement),
+    chilling:
+      chill === undefined || chill.rules.length === 0
+        ? []
+        : judgePoints(series(result, 'warmest'), rulesOf(chill.rules), {
+            gap,
+            cookEnd: lifted,
+            chillStart: lifted,
+          }).map(asJudgement),
+    unreached: result.stages.flatMap((stage, i) =>
+      stage.reached ? [] : [{ name: stage.name, chilling: i >= cookStages }],
+    ),
+    basis: result.basis.map((b) => b.what),
+  };
+}
+
+function series(result: CookResult, what: 'coldSpot' | 'warmest'): { s: number; C: number }[] {
+  const points: { s: number; C: number }[] = [];
+  for (const [i, s] of result.history.t.entries()) {
+    const C = result.history[what][i];
+    if (C !== undefined && s > (points.at(-1)?.s ?? Number.NEGATIVE_INFINITY)) points.push({ s, C });
+  }
+  return points;
+}
+
+function rulesOf(ids: readonly string[]): Rule[] {
+  return ids.map((id) => {
+    const rule = findRule(id);
+    if (rule === undefined)
+      throw new InputProblems([
+        { path: 'rules', found: JSON.stringify(id), allowed: 'the id of a rule of the book' },
+      ]);
+    return rule;
+  });
+}
+
+async function readLog(task: Extract<Task, { kind: 'read log' }>): Promise<LogRead> {
+  const { readProbeLog } = await import('../contract/probe-log.ts');
+  const rules = rulesOf(task.rules);
+  const log = readProbeLog(task.text, task.correction);
+  if (log.problems.length > 0 || log.how === null)
+    throw new AppError('invalid', 'This file was not read as a probe log.', log.problems);
+  const open = log.questions.filter((q) => q.needed);
+  if (open.length > 0)
+    throw new AppError(
+      'invalid',
+      'The file can be read in more than one way; say which.',
+      open.map((q) => ({
+        path: `correction.${q.field}`,
+        found: 'nothing',
+        allowed: `${q.options.join(' or ')}: ${q.why}`,
+      })),
+    );
+  const channel = log.channels.find((c) => c.name === task.channel);
+  if (channel === undefined)
+    throw new AppError('invalid', 'The log has no such channel.', [
+      {
+        path: 'channel',
+        found: JSON.stringify(task.channel),
+        allowed: log.channels.map((c) => JSON.stringify(c.name)).join(' or '),
+      },
+    ]);
+  const first = channel.points[0]?.s ?? 0;
+  const points = channel.points.map(({ s, C }) => ({ s: s - first, C }));
+  if (points.length === 0)
+    throw new AppError('invalid', 'The channel holds no temperature.', [
+      { path: 'channel', found: JSON.stringify(task.channel), allowed: 'a channel with readings' },
+    ]);
+  return {
+    how: log.how,
+    points,
+    startedAt:
+      channel.start === undefined ? null : new Date(Date.parse(channel.start) + first * 1_000).toISOString(),
+    warnings: log.warnings.map((w) => (w.line === null ? w.what : `line ${w.line}: ${w.what}`)),
+    judgements: judgePoints(points, rules).map(asJudgement),
+  };
+}
+
+/** The part of a verdict that is kept with a record. */
+export const asJudgement = (v: ReturnType<typeof judgePoints>[number]): Judgement => ({
+  rule: v.rule,
+  title: v.title,
+  type: v.type,
+  place: v.place,
+  passes: v.passes,
+  value: v.value,
+  limit: v.limit,
+  unit: v.unit,
+  failedAtMin: v.failedAtMin,
+  decidingMin: v.decidingMin,
+  why: v.why,
+  source: v.source,
+});

@@ -1,0 +1,159 @@
+/** The journal: read, and checked line by line with the records it tells of. */
+import { and, asc, desc, eq, gt, inArray, lt, sql } from 'drizzle-orm';
+import type { ResultOf } from '../contract/operations.ts';
+import type { JournalLine } from '../contract/records.ts';
+import type { Method } from '../contract/steps.ts';
+import type { Db } from '../store/store.ts';
+import * as t from '../store/tables.ts';
+import { type App, kitchenOf, look } from './app.ts';
+import { digest } from './digest.ts';
+import { type Entry, firstHash, hashOf, type RecordTable } from './journal-line.ts';
+import { decisionDigest, probeLogDigest, readingDigest, signatureDigest } from './record-digests.ts';
+
+type Row = typeof t.journal.$inferSelect;
+type Told = NonNullable<Entry['records']>[number];
+
+const asLine = (row: Row): JournalLine => ({
+  seq: row.seq,
+  at: row.at.toISOString(),
+  by: row.byName,
+  action: row.action,
+  subject: row.subject,
+  subjectId: row.subjectId,
+  summary: row.summary,
+  hash: row.hash,
+});
+
+export const readJournal = (
+  app: App,
+  kitchenId: string,
+  { before, limit = 100 }: { before?: number | undefined; limit?: number | undefined },
+): Promise<JournalLine[]> =>
+  look(app, async (db) => {
+    await kitchenOf(db, kitchenId);
+    const rows = await db
+      .select()
+      .from(t.journal)
+      .where(
+        and(eq(t.journal.kitchenId, kitchenId), before === undefined ? undefined : lt(t.journal.seq, before)),
+      )
+      .orderBy(desc(t.journal.seq))
+      .limit(limit);
+    return rows.map(asLine);
+  });
+
+/** Hash of the newest line, as printed on a document. */
+export const lastHash = (app: App, kitchenId: string): Promise<string> =>
+  look(app, async (db) => {
+    const [last] = await db
+      .select({ hash: t.journal.hash })
+      .from(t.journal)
+      .where(eq(t.journal.kitchenId, kitchenId))
+      .orderBy(desc(t.journal.seq))
+      .limit(1);
+    return last?.hash ?? firstHash;
+  });
+
+const page = 500;
+
+/** Walks the chain from its first line; the line that does not hold is the first at fault, or the first that is missing. */
+export const checkJournal = (app: App, kitchenId: string): Promise<ResultOf<'checkJournal'>> =>
+  look(app, async (db) => {
+    await kitchenOf(db, kitchenId);
+    const checkedAt = app.now().toISOString();
+    const seen = new Map<RecordTable, number>();
+    let prevHash = firstHash;
+    let lines = 0;
+    for (;;) {
+      const rows = await db
+        .select()
+        .from(t.journal)
+        .where(and(eq(t.journal.kitchenId, kitchenId), gt(t.journal.seq, lines)))
+        .orderBy(asc(t.journal.seq))
+        .limit(page);
+      if (rows.length === 0) break;
+      const prints = await fingerprints(db, rows.flatMap(recordsOf));
+      for (const row of rows) {
+        const { hash, ...line } = row;
+        const records = recordsOf(row);
+        const holds =
+          row.seq === lines + 1 &&
+          row.prevHash === prevHash &&
+          hash === hashOf(line) &&
+          records.every((record) => prints.get(`${record.table} ${record.id}`) === record.sha256);
+        if (!holds) return { lines: row.seq, holds: false, brokenAt: lines + 1, checkedAt };
+        for (const { table } of records) seen.set(table, (seen.get(table) ?? 0) + 1);
+        prevHash = hash;
+        lines = row.seq;
+      }
+    }
+    // A record that no line tells of was slipped in, or the lines that told of it were cut off.
+    const untold = await anyUntold(db, kitchenId, seen);
+    return { lines, holds: !untold, brokenAt: untold ? lines + 1 : null, checkedAt };
+  });
+
+const recordsOf = (row: Row): readonly Told[] => (row.details as { records?: Told[] }).records ?? [];
+
+/** Fingerprints of the records as they stand now. */
+async function fingerprints(db: Db, records: readonly Told[]): Promise<Map<string, string>> {
+  const prints = new Map<string, string>();
+  const idsOf = (table: RecordTable) => records.filter((r) => r.table === table).map((r) => r.id);
+  const each = async <R>(
+    table: RecordTable,
+    read: (ids: string[]) => Promise<R[]>,
+    put: (row: R) => [string, string],
+  ) => {
+    const ids = [...new Set(idsOf(table))];
+    for (let i = 0; i < ids.length; i += page)
+      for (const row of await read(ids.slice(i, i + page))) {
+        const [id, print] = put(row);
+        prints.set(`${table} ${id}`, print);
+      }
+  };
+  await each(
+    'reading',
+    (ids) => db.select().from(t.reading).where(inArray(t.reading.id, ids)),
+    (r) => [r.id, readingDigest(r)],
+  );
+  await each(
+    'decision',
+    (ids) => db.select().from(t.decision).where(inArray(t.decision.id, ids)),
+    (r) => [r.id, decisionDigest(r)],
+  );
+  await each(
+    'probe_log',
+    (ids) => db.select().from(t.probeLog).where(inArray(t.probeLog.id, ids)),
+    (r) => [r.id, probeLogDigest(r)],
+  );
+  await each(
+    'signature',
+    (ids) => db.select().from(t.version).where(inArray(t.version.id, ids)),
+    (r) => [r.id, signatureDigest(r)],
+  );
+  const saves = [...new Set(idsOf('version_save').map((id) => id.split('/')[0] as string))];
+  if (saves.length > 0)
+    for (const row of await db.select().from(t.versionSave).where(inArray(t.versionSave.versionId, saves)))
+      prints.set(`version_save ${row.versionId}/${row.rev}`, digest(row.method as Method));
+  return prints;
+}
+
+async function anyUntold(
+  db: Db,
+  kitchenId: string,
+  seen: ReadonlyMap<RecordTable, number>,
+): Promise<boolean> {
+  const counted = {
+    reading: t.reading,
+    decision: t.decision,
+    probe_log: t.probeLog,
+    version_save: t.versionSave,
+  } as const;
+  for (const [name, table] of Object.entries(counted)) {
+    const [row] = await db
+      .select({ n: sql<number>`count(*)::int` })
+      .from(table)
+      .where(eq(table.kitchenId, kitchenId));
+    if ((row?.n ?? 0) !== (seen.get(name as RecordTable) ?? 0)) return true;
+  }
+  return false;
+}

@@ -1,0 +1,20 @@
+/** Fingerprints of records, taken when they are written and taken again when the journal is checked. */
+import type * as t from '../store/tables.ts';
+import { digest } from './digest.ts';
+
+type Told<Row> = Omit<Row, 'line'>;
+
+/** `line` is the database's own counter, not part of what was recorded. */
+function told<Row extends object>(row: Row): unknown {
+  const { line: _, ...rest } = row as Row & { line?: number };
+  return rest;
+}
+
+export const readingDigest = (row: Told<typeof t.reading.$inferSelect>): string => digest(told(row));
+export const decisionDigest = (row: Told<typeof t.decision.$inferSelect>): string => digest(told(row));
+export const probeLogDigest = (row: Told<typeof t.probeLog.$inferSelect>): string => digest(told(row));
+
+export const signatureDigest = (
+  row: Pick<typeof t.version.$inferSelect, 'method' | 'evidence' | 'signedAt' | 'signedBy'>,
+): string =>
+  digest({ method: row.method, evidence: row.evidence, signedAt: row.signedAt, signedBy: row.signedBy });

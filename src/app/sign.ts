@@ -1,0 +1,206 @@
+/** Signing a version: the law is asked, the engine is run, and what they said is kept with the signature. */
+import { eq } from 'drizzle-orm';
+import type { Problem } from '../contract/problem.ts';
+import type { SignedEvidence, Version } from '../contract/records.ts';
+import type { Method, Step, StepOf } from '../contract/steps.ts';
+import { lawOf } from '../core/properties/parts-law.ts';
+import { findRule } from '../core/properties/rules.ts';
+import * as t from '../store/tables.ts';
+import { type Actor, type App, asKitchen, change, kitchenOf, look } from './app.ts';
+import { asVersion, dishRow, draft, namesIn, versionRow } from './dishes.ts';
+import type { Foreseen } from './engine.ts';
+import { AppError } from './errors.ts';
+import { signatureDigest } from './record-digests.ts';
+
+const standing = [
+  'A computed temperature is no measurement: the probe in the batch decides.',
+  'The time holds for a piece no thicker, no colder and no more crowded than drawn.',
+  'Rules and law are reported as their sources have them; the word of your local authority and of qualified people stands above this.',
+];
+
+export async function signVersion(app: App, actor: Actor, versionId: string, rev: number): Promise<Version> {
+  const { version, dish, place } = await look(app, async (db) => {
+    const kitchen = asKitchen(await kitchenOf(db, actor.kitchenId));
+    const found = await draft(db, actor.kitchenId, versionId, rev);
+    return { version: found, dish: await dishRow(db, actor.kitchenId, found.dishId), place: kitchen.place };
+  });
+  const method = version.method as Method;
+  checkLaw(dish, method, place);
+  checkComplete(dish, method);
+  // The engine runs outside the transaction; that the draft is still this one is asked again under its lock.
+  const evidence = await foreseeAll(app, method);
+  return change(app, actor, async ({ tx, kitchen, person, now, tell }) => {
+    await draft(tx, kitchen.id, versionId, rev);
+    const signature = { status: 'signed', signedAt: now, signedBy: person.id, evidence };
+    await tx.update(t.version).set(signature).where(eq(t.version.id, versionId));
+    await tx.update(t.dish).set({ stage: 'signed', updatedAt: now }).where(eq(t.dish.id, dish.id));
+    await tell({
+      action: 'signed',
+      subject: 'version',
+      subjectId: versionId,
+      summary: `${dish.name}, version ${version.number}, signed.`,
+      records: [
+        {
+          table: 'signature',
+          id: versionId,
+          sha256: signatureDigest({ method, evidence, signedAt: now, signedBy: person.id }),
+        },
+      ],
+    });
+    return asVersion(await versionRow(tx, kitchen.id, versionId), await namesIn(tx, kitchen.id));
+  });
+}
+
+const stopped = new Set(['prohibited', 'by-product by default: ask', 'not known: ask']);
+const whatToDo: Readonly<Record<string, string>> = {
+  prohibited: 'It cannot be signed here.',
+  'by-product by default: ask':
+    'Ask the official veterinarian and your local authority in writing before you buy it; until they have agreed it stays an idea.',
+  'not known: ask':
+    'Ask your local authority in writing, and give the animal and the part by the names the trade uses.',
+};
+
+function checkLaw(
+  dish: { species: string; part: string },
+  method: Method,
+  place: Parameters<typeof lawOf>[2],
+): void {
+  const problems: Problem[] = [];
+  const asked = [
+    { path: 'part', part: dish.part, always: true },
+    // What a step trims is free text: a name that is not known says nothing, a name that is stopped does.
+    ...method.flatMap((step, i) =>
+      step.kind === 'trim' ? [{ path: `method[${i}].part`, part: step.part, always: false }] : [],
+    ),
+  ];
+  for (const { path, part, always } of asked) {
+    const law = lawOf(dish.species, part, place);
+    if (!stopped.has(law.status) || (!always && law.status === 'not known: ask')) continue;
+    problems.push({
+      path,
+      found: `${part} of ${dish.species} in ${place}: ${law.status} (${law.citation})`,
+      allowed: `${law.reason} ${whatToDo[law.status]}`,
+    });
+  }
+  if (problems.length > 0)
+    throw new AppError(
+      'unlawful',
+      `The law stops this dish: ${problems.map((p) => p.found).join('; ')}.`,
+      problems,
+    );
+}
+
+const judged = (step: Step): step is StepOf<'cook'> | StepOf<'chill'> =>
+  step.kind === 'cook' || step.kind === 'chill';
+
+function checkComplete(dish: { species: string; part: string }, method: Method): void {
+  if (method.length === 0)
+    throw new AppError('unfinished', 'There is nothing to sign: the method has no steps.', [
+      { path: 'method', found: 'an empty list', allowed: 'the steps that make the dish' },
+    ]);
+  if (!method.some((step) => step.kind === 'cook'))
+    throw new AppError(
+      'unsafe',
+      `The ${dish.part} of ${dish.species} is never cooked: the method has no cook step.`,
+      [{ path: 'method', found: 'no cook step', allowed: `a cook step for the ${dish.part}` }],
+    );
+  const problems: Problem[] = [];
+  for (const [i, step] of method.entries()) {
+    if (step.kind === 'cook' && step.stages.length === 0)
+      problems.push({
+        path: `method[${i}].stages`,
+        found: 'no stages',
+        allowed: 'how the piece is cooked: a medium, its temperature, how long',
+      });
+    if (judged(step))
+      for (const [j, rule] of step.rules.entries())
+        if (findRule(rule) === undefined)
+          problems.push({
+            path: `method[${i}].rules[${j}]`,
+            found: JSON.stringify(rule),
+            allowed: 'the id of a rule of the book',
+          });
+    const logs = step.asks.findIndex((ask) => ask.kind === 'core log');
+    if (logs >= 0 && (!judged(step) || step.rules.length === 0))
+      problems.push({
+        path: `method[${i}].asks[${logs}]`,
+        found: `a core log in "${step.name}", which names no rule`,
+        allowed: 'a rule that the log is judged by, or no core log here',
+      });
+  }
+  if (problems.length > 0)
+    throw new AppError('unfinished', `The method is not ready to sign: ${tellAll(problems)}`, problems);
+}
+
+async function foreseeAll(app: App, method: Method): Promise<SignedEvidence> {
+  const problems: Problem[] = [];
+  const verdicts: SignedEvidence['verdicts'] = [];
+  const cautions = [...standing];
+  for (const [i, step] of method.entries()) {
+    if (step.kind !== 'cook') continue;
+    let seen: Foreseen;
+    try {
+      seen = await app.engine.foresee(method, step.id);
+    } catch (error) {
+      if (!(error instanceof AppError) || error.code !== 'invalid') throw error;
+      problems.push(...error.problems.map((p) => ({ ...p, path: `method[${i}].${p.path}` })));
+      continue;
+    }
+    problems.push(...unsafe(step, i, seen));
+    cautions.push(...cautionsOf(step, seen));
+    verdicts.push({
+      stepId: step.id,
+      stepName: step.name,
+      lethalityMin: seen.lethalityMin,
+      neededMin: seen.neededMin,
+      referenceC: step.target.referenceC,
+      zC: step.target.zC,
+      passes: seen.passes,
+      warmestC: seen.warmestC,
+    });
+  }
+  if (problems.length > 0)
+    throw new AppError('unsafe', `The coldest point is not shown to be safe: ${tellAll(problems)}`, problems);
+  return { engine: `Fifth Quarter ${app.version}, heat engine, fine mesh`, verdicts, cautions };
+}
+
+function unsafe(step: StepOf<'cook'>, i: number, seen: Foreseen): Problem[] {
+  const problems: Problem[] = [];
+  const figure = (min: number) => (min < 10 ? min.toFixed(2) : min.toFixed(0));
+  if (!seen.passes || !(seen.lethalityMin >= seen.neededMin))
+    problems.push({
+      path: `method[${i}].target`,
+      // Rounded down: what is not there is not shown as there.
+      found: `"${step.name}": ${figure(Math.floor(seen.lethalityMin * 100) / 100)} min at ${step.target.referenceC} °C at the coldest point`,
+      allowed: `${seen.neededMin} min; cook longer or hotter, or make the piece slimmer`,
+    });
+  for (const verdict of seen.cooking)
+    if (verdict.passes !== true)
+      problems.push({
+        path: `method[${i}].rules`,
+        found: `"${step.name}" against ${verdict.title}: ${verdict.why}`,
+        allowed: 'a programme that meets every rule it names (70 °C for 2 min where it names none)',
+      });
+  for (const stage of seen.unreached)
+    if (!stage.chilling)
+      problems.push({
+        path: `method[${i}].stages`,
+        found: `"${step.name}": the goal of the stage "${stage.name}" is not reached in its time`,
+        allowed: 'a stage that ends',
+      });
+  return problems;
+}
+
+function cautionsOf(step: StepOf<'cook'>, seen: Foreseen): string[] {
+  const cautions: string[] = [];
+  if (!step.asks.some((ask) => ask.kind === 'core log'))
+    cautions.push(`"${step.name}" asks for no core log: no batch of it will have a measured core to show.`);
+  for (const verdict of seen.chilling)
+    if (verdict.passes !== true)
+      cautions.push(`Chilling after "${step.name}" is not foreseen to meet ${verdict.title}: ${verdict.why}`);
+  for (const stage of seen.unreached)
+    if (stage.chilling) cautions.push(`The goal of the stage "${stage.name}" is not reached in its time.`);
+  return cautions;
+}
+
+const tellAll = (problems: readonly Problem[]) => `${problems.map((p) => p.found).join('; ')}.`;
