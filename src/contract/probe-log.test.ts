@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type Correction, readProbeLog, thin } from './probe-log.ts';
 
@@ -65,6 +66,14 @@ const dialects: Record<string, string> = {
     'min,Core °C,RH %,Battery V\n0,4.5,80,3.1\n10,31.2,81,3.1\n20,58.9,82,3.0\n30,71.4,83,3.0\n',
   'a column of words': 'min,Core °C,Status\n0,4.5,OK\n10,31.2,OK\n20,58.9,ALARM\n30,71.4,OK\n',
   'newest first': 'min,Core °C\n30,71.4\n20,58.9\n10,31.2\n0,4.5\n',
+  'date, clock and reading between spaces':
+    '2026-11-25 10:00:00 4.5 C\n2026-11-25 10:10:00 31.2 C\n'.replaceAll(' C', '') +
+    '2026-11-25 10:20:00 58.9\n2026-11-25 10:30:00 71.4\n',
+  'names of several words between spaces': 'Elapsed min   Core C\n0  4.5\n10  31.2\n20  58.9\n30  71.4\n',
+  'names in camel case, milliseconds since 1970':
+    'ts,coreC\n1790000000000,4.5\n1790000600000,31.2\n1790001200000,58.9\n1790001800000,71.4\n',
+  'units that stand for names': 'min;°C\n0;4,5\n10;31,2\n20;58,9\n30;71,4\n',
+  'a first row that holds a word': 'min,Core °C\n0,starting up\n0,4.5\n10,31.2\n20,58.9\n30,71.4\n',
   'no line break at the end': 'min,Core °C\n0,4.5\n10,31.2\n20,58.9\n30,71.4',
 };
 
@@ -72,7 +81,104 @@ describe('readProbeLog reads the same four readings', () => {
   for (const [name, text] of Object.entries(dialects)) test(name, () => expect(pairs(text)).toEqual(wanted));
 });
 
+describe('readProbeLog gives back what was written', () => {
+  const decimals = (n: number, mark: string) => n.toFixed(2).replace('.', mark);
+  const two = (n: number) => String(n).padStart(2, '0');
+  const clock = (s: number) => `${two(Math.floor(s / 3600))}:${two(Math.floor(s / 60) % 60)}:${two(s % 60)}`;
+  const dialect = fc.record({
+    delimiter: fc.constantFrom(',', ';', '\t', '|'),
+    mark: fc.constantFrom('.', ','),
+    fahrenheit: fc.boolean(),
+    end: fc.constantFrom('\n', '\r\n'),
+    bom: fc.boolean(),
+    time: fc.constantFrom('s', 'min', 'elapsed', 'iso', 'dmy'),
+    note: fc.boolean(),
+    trailing: fc.boolean(),
+  });
+  const log = fc.record({
+    steps: fc.array(fc.integer({ min: 1, max: 900 }), { minLength: 4, maxLength: 40 }),
+    hundredths: fc.array(fc.integer({ min: -2000, max: 12000 }), { minLength: 41, maxLength: 41 }),
+  });
+  test('in any dialect', () => {
+    fc.assert(
+      fc.property(dialect, log, (d, { steps, hundredths }) => {
+        const seconds = [0];
+        for (const step of steps) seconds.push(seconds.at(-1)! + step);
+        const start = Date.UTC(2026, 10, 25, 9);
+        const times = seconds.map((s) => {
+          if (d.time === 's') return String(s);
+          if (d.time === 'min') return String(s / 60).replace('.', d.mark);
+          if (d.time === 'elapsed') return clock(s);
+          const iso = new Date(start + s * 1000).toISOString();
+          const day = iso.slice(0, 10).split('-').reverse().join('/');
+          return d.time === 'iso' ? iso : `${day} ${iso.slice(11, 19)}`;
+        });
+        const names = { s: 'Time s', min: 'Time min', elapsed: 'Elapsed', iso: 'When', dmy: 'When' };
+        const quote = (cell: string) => (cell.includes(d.delimiter) ? `"${cell}"` : cell);
+        const tail = d.trailing ? d.delimiter : '';
+        const shown = seconds
+          .map((_, i) => hundredths[i]! / 100)
+          .map((C) => (d.fahrenheit ? C * 1.8 + 32 : C));
+        const rows = times.map((t, i) => quote(t) + d.delimiter + quote(decimals(shown[i]!, d.mark)) + tail);
+        const text = `${d.bom ? '\uFEFF' : ''}${[
+          ...(d.note ? ['# made up for a test'] : []),
+          `${names[d.time]}${d.delimiter}Core ${d.fahrenheit ? '°F' : '°C'}${tail}`,
+          ...rows,
+        ].join(d.end)}${d.end}`;
+        const read = readProbeLog(text);
+        expect(read.problems).toEqual([]);
+        const points = read.channels[0]!.points;
+        expect(points.length).toBe(seconds.length);
+        points.forEach((p, i) => {
+          expect(Math.abs(p.s - seconds[i]!)).toBeLessThan(1e-6);
+          const written = Number(shown[i]!.toFixed(2));
+          expect(Math.abs(p.C - (d.fahrenheit ? (written - 32) / 1.8 : written))).toBeLessThan(1e-9);
+        });
+      }),
+      { numRuns: 300 },
+    );
+  });
+  test('and never throws, whatever the text', () => {
+    const piece = fc.constantFrom(
+      ',',
+      ';',
+      '\n',
+      '0',
+      '12',
+      '-',
+      '.',
+      ':',
+      '°C',
+      'min',
+      'F',
+      '"',
+      '#',
+      ' ',
+      '2026-11-25',
+      'err',
+    );
+    fc.assert(
+      fc.property(
+        fc.oneof(
+          fc.string(),
+          fc.array(piece, { maxLength: 60 }).map((p) => p.join('')),
+        ),
+        (text) => {
+          const read = readProbeLog(text);
+          expect(read.problems.length > 0).toBe(read.channels.length === 0);
+        },
+      ),
+      { numRuns: 1000 },
+    );
+  });
+});
+
 describe('readProbeLog asks', () => {
+  test('whether commas before three digits are decimal commas', () => {
+    expect(
+      readProbeLog('s,core C\n"1,000",60\n"1,010",61\n"1,020",62\n').problems.map((p) => p.path),
+    ).toEqual(['decimal']);
+  });
   test('for the unit of elapsed time, and reads once it is told', () => {
     const text = 'Time,Core °C\n0,4.5\n600,31.2\n1200,58.9\n1800,71.4\n';
     const log = readProbeLog(text);

@@ -17,8 +17,8 @@ const figure = {
 export function readFigure(cell: string, decimal: Decimal): Figure | null {
   const match = figure[decimal].exec(cell.trim().replace(/^[−–]/, '-'));
   if (match === null) return null;
+  // A number too large for any reading is still a number (and an impossible one), not a word.
   const value = Number(match[1]!.replace(',', '.'));
-  if (!Number.isFinite(value)) return null;
   const unit = match[2]?.toUpperCase();
   return { value, unit: unit === 'C' || unit === 'F' ? unit : null };
 }

@@ -98,10 +98,14 @@ export function findTime(
   );
   const timed = named.find((i) => steady(rows, i, decimal)) ?? named[0];
   if (timed !== undefined) return { time: timed, date: null };
-  if (names.some((name) => name !== '')) return { time: null, date: null };
   if (numbers.length < 2) return { time: null, date: null };
-  const rising = numbers.filter((i) => steady(rows, i, decimal));
+  const rising = numbers.filter((i) => couldBeTime(names[i] ?? '') && steady(rows, i, decimal));
   return { time: rising[0] ?? null, date: null };
+}
+
+/** A name that speaks neither of a temperature nor of a row number. */
+function couldBeTime(name: string): boolean {
+  return !namesIndex(name) && !temperatureName.test(name) && unitIn(name) === null && !otherName.test(name);
 }
 
 function isTimeName(name: string): boolean {

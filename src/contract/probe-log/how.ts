@@ -57,18 +57,11 @@ export function findRows(
   if (first < 0)
     return { path: 'firstDataLine', found: 'no reading there', allowed: 'the line of the first reading' };
 
-  let above = first - 1;
-  let units: readonly string[] = [];
-  if (above >= 0 && isUnitRow(split[above]!.cells)) units = split[above--]!.cells;
-  const { headerLine, names } = findNames(split, comments, above, first, dialect, correction);
-  if (
-    names.length === 0 &&
-    units.length === 0 &&
-    above === first - 1 &&
-    above >= 0 &&
-    isUnitRow(split[above]!.cells)
-  )
-    units = split[above]!.cells;
+  const head = findHead(split, comments, first, dialect, correction);
+  const { headerLine, names, units } = head;
+  for (const row of split.slice(0, first))
+    if (headerLine !== null && row.line > headerLine && row.line !== head.unitLine)
+      warn({ line: row.line, what: `no reading in “${row.cells.join(' ').slice(0, 40)}”, left out` });
 
   const rows: Row[] = [];
   for (let i = first; i < split.length; i++) {
@@ -100,33 +93,69 @@ function follows(split: readonly Row[], i: number, isData: (row: Row) => boolean
   return split.slice(i + 1, i + 4).filter(isData).length >= 2;
 }
 
-function findNames(
+interface Head {
+  readonly headerLine: number | null;
+  readonly unitLine: number | null;
+  readonly names: readonly string[];
+  readonly units: readonly string[];
+}
+
+/** Names, and the row of units under them where there is one, among the last lines above the readings. */
+function findHead(
   split: readonly Row[],
   comments: readonly Line[],
-  above: number,
   first: number,
   dialect: Dialect,
   correction: Correction,
-): { headerLine: number | null; names: readonly string[] } {
-  if (correction.headerLine === null) return { headerLine: null, names: [] };
+): Head {
+  const none: Head = { headerLine: null, unitLine: null, names: [], units: [] };
+  if (correction.headerLine === null) return none;
   if (correction.headerLine !== undefined) {
-    const row = split.find((r) => r.line === correction.headerLine);
-    return { headerLine: correction.headerLine, names: row?.cells ?? [] };
+    const at = split.findIndex((row) => row.line === correction.headerLine);
+    const noted = comments.find((c) => c.number === correction.headerLine);
+    if (at < 0) return noted === undefined ? none : { ...none, ...named(noted, dialect) };
+    const under = split[at + 1];
+    const hasUnits = under !== undefined && at + 1 < first && isUnitRow(under.cells);
+    return headOf(split[at]!, hasUnits ? under : null);
   }
-  const near = (cells: readonly string[]) =>
-    cells.length >= 1 &&
-    cells.length >= dialect.width - 2 &&
-    cells.some((cell) => kindOf(cell, dialect.decimal) === 'text') &&
-    (dialect.width === 1 || cells.length > 1);
-  const row = above >= 0 ? split[above] : undefined;
-  if (row !== undefined && near(row.cells)) return { headerLine: row.line, names: row.cells };
+  const near = split.slice(Math.max(0, first - 6), first).reverse();
+  const unitRow = near.find((row) => isUnitRow(row.cells)) ?? null;
+  const over = near.filter((row) => row !== unitRow && (unitRow === null || row.line < unitRow.line));
+  const row =
+    over.find((r) => areNames(r.cells, dialect, true)) ?? over.find((r) => areNames(r.cells, dialect, false));
+  if (row !== undefined) return headOf(row, unitRow);
+  if (unitRow !== null) return headOf(unitRow, unitRow);
   const firstLine = split[first]?.line ?? 0;
   const noted = comments.filter((c) => c.number < firstLine).at(-1);
-  if (noted !== undefined) {
-    const cells = cellsOf(noted.text.replace(/^\s*(?:#|\/\/|%|!|--|\*)+\s*/, ''), dialect.delimiter);
-    if (cells.length === dialect.width && near(cells)) return { headerLine: noted.number, names: cells };
-  }
-  return { headerLine: null, names: [] };
+  if (noted === undefined) return none;
+  const head = named(noted, dialect);
+  return head.names.length === dialect.width && areNames(head.names, dialect, false)
+    ? { ...none, ...head }
+    : none;
+}
+
+function headOf(row: Row, unitRow: Row | null): Head {
+  return {
+    headerLine: row.line,
+    unitLine: unitRow?.line ?? null,
+    names: row.cells,
+    units: unitRow?.cells ?? [],
+  };
+}
+
+/** Names in a commented line. */
+function named(line: Line, dialect: Dialect) {
+  const bare = line.text.replace(/^\s*(?:#|\/\/|%|!|--|\*)+\s*/, '');
+  return { headerLine: line.number, names: cellsOf(bare, dialect.delimiter) };
+}
+
+/** Could these be names: words, about as many as the rows are wide; strictly: nothing but words. */
+function areNames(cells: readonly string[], dialect: Dialect, strictly: boolean): boolean {
+  if (cells.length < dialect.width - 2 || (dialect.width > 1 && cells.length < 2)) return false;
+  if (dialect.delimiter === ' ' && cells.length !== dialect.width) return false;
+  const kinds = cells.map((cell) => kindOf(cell, dialect.decimal));
+  const words = kinds.filter((kind) => kind === 'text').length;
+  return strictly ? words > 0 && kinds.every((kind) => kind === 'text' || kind === 'nothing') : words > 0;
 }
 
 /** The last row of a file that does not end in a line break: does it lack a cell, or end in the middle of a number? */
@@ -140,6 +169,12 @@ function cutShort(rows: readonly Row[], dialect: Dialect): Row | null {
   const others = rows.slice(-50, -1).map((row) => places(row.cells.at(-1) ?? ''));
   const least = Math.min(...others);
   return places(end) < least ? last : null;
+}
+
+/** Every comma stands before exactly three digits. */
+function couldBeThousands(rows: readonly Row[]): boolean {
+  const withComma = rows.flatMap((row) => row.cells.filter((cell) => /\d,/.test(cell)));
+  return withComma.length > 0 && withComma.every((cell) => /^[+-]?[1-9]\d{0,2}(?:,\d{3})+$/.test(cell));
 }
 
 interface HowFound {
@@ -156,6 +191,13 @@ export function findHow(
 ): HowFound {
   const questions: Question[] = [];
   const { rows, names, units } = table;
+  if (
+    correction.decimal === undefined &&
+    dialect.delimiter === ',' &&
+    dialect.decimal === ',' &&
+    couldBeThousands(rows)
+  )
+    questions.push(ask('decimal', 'its commas could be decimal commas or thousands', [','], true));
   const { decimal } = dialect;
   const found = findTime(kinds, names, rows, decimal);
   const timeColumn = correction.timeColumn === undefined ? found.time : correction.timeColumn;
@@ -207,7 +249,7 @@ export function findHow(
       zone,
       everyS: timeColumn === null ? everyS : null,
       channels,
-      unit: said.size === 1 ? (only ?? null) : said.has(null) ? null : 'mixed',
+      unit: said.size === 1 ? (only ?? null) : said.size === 0 || said.has(null) ? null : 'mixed',
       reversed: correction.reversed ?? false,
     },
     questions,

@@ -26,10 +26,14 @@ export function linesOf(text: string): { lines: Line[]; comments: Line[]; endsIn
   return { lines, comments, endsInBreak };
 }
 
-/** Cells of a line, trimmed; empty cells at its end are dropped. */
+/**
+ * Cells of a line, trimmed; empty cells at its end are dropped. Between columns set apart by spaces, words of one name have one
+ * space between them where columns have several.
+ */
 export function cellsOf(line: string, delimiter: Delimiter): string[] {
   let cells: string[];
-  if (delimiter === ' ') cells = line.trim().split(/\s+/);
+  if (delimiter === ' ')
+    cells = line.trim().split(/[a-z]{2,} [a-z].*\S\s{2,}\S/i.test(line) ? /\s{2,}/ : /\s+/);
   else if (line.includes('"')) cells = Papa.parse<string[]>(line.trim(), { delimiter }).data[0] ?? [];
   else cells = line.split(delimiter);
   const trimmed = cells.map((cell) => cell.trim());

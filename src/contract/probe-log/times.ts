@@ -1,12 +1,5 @@
 /** The time column into seconds: elapsed, clock, instants, or wall-clock times of a zone. */
-import {
-  clockSeconds,
-  type Day,
-  readClock,
-  readDay,
-  readDayAndClock,
-  readFigure,
-} from './cells.ts';
+import { clockSeconds, type Day, readClock, readDay, readDayAndClock, readFigure } from './cells.ts';
 import { namesElapsed, type Row } from './columns.ts';
 import type { HowRead, Question, TimeKind, Warning } from './types.ts';
 import { asIfUtc, instantsOf, isZone, type LocalTime } from './zones.ts';
@@ -226,7 +219,7 @@ function datedTimes(rows: readonly Row[], how: HowRead, warn: (warning: Warning)
   }
   if (how.time === 'instant')
     return {
-      seconds: local.map((t, i) => (t === null ? Number.NaN : asIfUtc(t) - (offsets[i] ?? 0))),
+      seconds: local.map((t, i) => (t === null ? Number.NaN : asIfUtc(t) - (offsets[i] ?? Number.NaN))),
       absolute: true,
     };
   if (how.zone === null || !isZone(how.zone))
