@@ -27,7 +27,7 @@ export function nearNames(found: string, names: readonly string[], most = 3): st
       const apart = distance(found.toLowerCase(), name.toLowerCase()) / Math.max(found.length, name.length);
       return { name, score: apart - shared / Math.max(1, wanted.size, theirs.size) };
     })
-    .filter(({ score }) => score < 0.35)
+    .filter(({ score }) => score < 0.45)
     .sort((a, b) => a.score - b.score)
     .slice(0, most)
     .map(({ name }) => name);

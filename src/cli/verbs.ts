@@ -1,0 +1,45 @@
+/** What the command line can do: one entry a verb. A new verb is a new entry and nothing else. */
+import type { z } from 'zod';
+import { CookInput, runCook } from '../contract/cook.ts';
+import { JudgeInput, listRules, runJudge } from '../contract/judge.ts';
+
+export interface VerbOptions {
+  /** Called now and then with words for what is being done. */
+  readonly onProgress?: (words: string) => void;
+}
+
+export interface Verb {
+  readonly summary: string;
+  /** What the input must be; absent for a verb that takes none. */
+  readonly input?: z.ZodType;
+  /** From JSON to JSON. Throws `InputProblems` for an input that is wrong. */
+  readonly run: (input: unknown, options: VerbOptions) => unknown;
+}
+
+export const verbs: Readonly<Record<string, Verb>> = {
+  cook: {
+    summary: 'temperature and lethality in a body through its stages',
+    input: CookInput,
+    run: (input, { onProgress }) =>
+      runCook(
+        input,
+        onProgress === undefined
+          ? {}
+          : {
+              onProgress: (s) => {
+                onProgress(`${(s / 60).toFixed(1)} min simulated`);
+                return true;
+              },
+            },
+      ),
+  },
+  judge: {
+    summary: 'a measured log against named rules',
+    input: JudgeInput,
+    run: (input) => runJudge(input),
+  },
+  rules: {
+    summary: 'the rules a log can be judged by; takes no file',
+    run: () => listRules(),
+  },
+};
