@@ -14,13 +14,13 @@ const authorities: Record<Place, string> = {
 /** The usual cautions, wherever a result is read. `children`: what is special to this result. */
 export function Caution({ place, children }: { readonly place?: Place; readonly children?: ReactNode }) {
   return (
-    <aside className="caution" aria-label="Caution">
+    <div className="caution" role="note" aria-label="Caution">
       {children}
       <p>
         Advice, not a licence. Measure the core of the piece itself with a checked probe. What{' '}
         {place === undefined ? 'your local authority' : authorities[place]} and qualified people say stands
         above anything shown here.
       </p>
-    </aside>
+    </div>
   );
 }

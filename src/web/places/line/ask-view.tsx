@@ -2,7 +2,6 @@ import { useState } from 'react';
 import type { Batch, Kitchen } from '../../../contract/records.ts';
 import type { Ask, Step } from '../../../contract/steps.ts';
 import { Button } from '../../parts/button.tsx';
-import { Caution } from '../../parts/caution.tsx';
 import { TextField } from '../../parts/field.tsx';
 import { clock } from './clock.ts';
 import { CoreView } from './core-view.tsx';
@@ -12,6 +11,8 @@ import { type AskState, type Line, type Records, standing } from './progress.ts'
 import { Readings } from './readings-view.tsx';
 import type { Recorder } from './use-batch.ts';
 import { WhatNow } from './what-now.tsx';
+
+const reasons = ['typed wrongly', 'wrong unit', 'probe in the wrong place', 'read twice'] as const;
 
 export interface AskProps {
   readonly kitchen: Kitchen;
@@ -28,6 +29,15 @@ export interface AskProps {
 export function AskView(props: AskProps) {
   const { kitchen, batch, step, ask, state, records, recorder, readOnly } = props;
   const [correcting, setCorrecting] = useState<Line | null>(null);
+  const [why, setWhy] = useState('');
+  const whyCorrect = () => {
+    if (why.trim() === '') throw new Error('Say why the old line is wrong; the record keeps both.');
+    return why.trim();
+  };
+  const correct = (line: Line | null) => {
+    setCorrecting(line);
+    setWhy('');
+  };
   const lines = records.lines.filter((l) => l.askId === ask.id);
   const measure = measureOf(ask.kind);
   const rulings = records.rulings.filter(
@@ -60,22 +70,37 @@ export function AskView(props: AskProps) {
         </p>
       ))}
       {correcting === null ? null : (
-        <p className="correcting">
-          Correcting{' '}
-          <strong>
-            {correcting.value === null ? 'the note' : sayReading(ask, kitchen.units, correcting.value)}
-          </strong>{' '}
-          of {clock(correcting.at, kitchen.zone)}, {correcting.by}. The old line stays in the record, struck
-          through.{' '}
-          <Button kind="quiet" onPress={() => setCorrecting(null)}>
+        <section className="correcting stack" aria-label="Correction">
+          <p>
+            Correcting{' '}
+            <strong>
+              {correcting.value === null ? 'the note' : sayReading(ask, kitchen.units, correcting.value)}
+            </strong>{' '}
+            of {clock(correcting.at, kitchen.zone)}, {correcting.by}. The old line stays in the record, struck
+            through.
+          </p>
+          {correcting.kind === 'note' ? null : (
+            <>
+              <TextField label="Why it is wrong" value={why} onChange={setWhy} maxLength={1_000} />
+              <div className="row">
+                {reasons.map((r) => (
+                  <Button key={r} pressed={why === r} onPress={() => setWhy(r)}>
+                    {r}
+                  </Button>
+                ))}
+              </div>
+            </>
+          )}
+          <Button kind="quiet" onPress={() => correct(null)}>
             Leave it as it is
           </Button>
-        </p>
+        </section>
       )}
       {ask.kind === 'core log' ? (
         <CoreView
           {...{ kitchen, batch, step, ask, records, recorder, readOnly, correcting }}
-          onCorrect={setCorrecting}
+          {...{ whyCorrect }}
+          onCorrect={correct}
         />
       ) : (
         <>
@@ -93,9 +118,9 @@ export function AskView(props: AskProps) {
                   step,
                   ask,
                   value,
-                  ...(correcting === null ? {} : { corrects: correcting.id }),
+                  ...(correcting === null ? {} : { corrects: correcting.id, note: whyCorrect() }),
                 });
-                setCorrecting(null);
+                correct(null);
               }}
             />
           ) : ask.kind === 'tick' ? (
@@ -116,7 +141,7 @@ export function AskView(props: AskProps) {
                   note,
                   ...(correcting === null ? {} : { corrects: correcting.id }),
                 });
-                setCorrecting(null);
+                correct(null);
               }}
             />
           )}
@@ -125,9 +150,8 @@ export function AskView(props: AskProps) {
             lines={lines}
             units={kitchen.units}
             zone={kitchen.zone}
-            {...(readOnly ? {} : { onCorrect: setCorrecting })}
+            {...(readOnly ? {} : { onCorrect: correct })}
           />
-          {ask.kind === 'temperature' && lines.length > 0 ? <Caution place={kitchen.place} /> : null}
         </>
       )}
     </div>

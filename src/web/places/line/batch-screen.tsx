@@ -1,18 +1,14 @@
-import { useState } from 'react';
 import { Link } from 'wouter';
 import { documents } from '../../../contract/operations.ts';
 import type { Batch } from '../../../contract/records.ts';
 import { at } from '../../addresses.ts';
 import { useKitchen } from '../../kitchen.tsx';
 import { Problem } from '../../parts/problem.tsx';
-import { Verdict } from '../../parts/verdict.tsx';
-import { AskView } from './ask-view.tsx';
 import { moment } from './clock.ts';
 import { CloseBatch } from './close-batch.tsx';
-import { limitWords, measureOf, sayReading } from './measures.ts';
-import { Programme } from './programme-view.tsx';
-import { type AskState, type Records, type StepProgress, standing, stepNow } from './progress.ts';
-import { useBatch, useRecorder } from './use-batch.ts';
+import { type StepProgress, stepNow } from './progress.ts';
+import { StepView } from './step-view.tsx';
+import { useBatch } from './use-batch.ts';
 import { WaitingBar } from './waiting-bar.tsx';
 
 /** One batch, a step at a time. Without a step in the address it opens where work is. */
@@ -151,92 +147,5 @@ function StepTurn({
         </Link>
       )}
     </nav>
-  );
-}
-
-const askWords: Record<
-  AskState,
-  { state: 'holds' | 'not yet' | 'does not hold' | 'unknown' | 'neutral'; word: string }
-> = {
-  'to do': { state: 'not yet', word: 'to do' },
-  in: { state: 'holds', word: 'in' },
-  recorded: { state: 'neutral', word: 'recorded' },
-  'going on': { state: 'not yet', word: 'going on' },
-  out: { state: 'does not hold', word: 'out of limit' },
-  decide: { state: 'does not hold', word: 'out: what now?' },
-  decided: { state: 'does not hold', word: 'out, decided' },
-  undecided: { state: 'unknown', word: 'not decided' },
-};
-
-function StepView({ batch, now, records }: { batch: Batch; now: StepProgress; records: Records }) {
-  const kitchen = useKitchen();
-  const recorder = useRecorder(batch);
-  const first =
-    now.asks.find((a) => a.state === 'decide') ??
-    now.asks.find((a) => a.state === 'to do' || a.state === 'going on');
-  const [chosen, setChosen] = useState<string | null>(null);
-  const [last, setLast] = useState<string | null>(null);
-  // What has just been recorded stays open until the next thing is chosen, so that the cook sees what became of it.
-  const openId = chosen ?? last ?? first?.ask.id ?? null;
-  const { step } = now;
-  const readOnly = batch.status !== 'open';
-  return (
-    <section className="step stack" aria-labelledby={`step-${step.id}`}>
-      <h2 id={`step-${step.id}`}>
-        {batch.method.indexOf(step) + 1}. {step.name}
-      </h2>
-      {step.how === '' ? null : <p className="step-how">{step.how}</p>}
-      <Programme step={step} units={kitchen.units} />
-      {now.asks.length === 0 ? <p className="quiet">Nothing to record at this step.</p> : null}
-      <ul className="asks">
-        {now.asks.map(({ ask, state }) => {
-          const open = openId === ask.id;
-          const limit = limitWords(ask, kitchen.units);
-          const value = standing(records, ask.id).at(-1)?.value ?? null;
-          return (
-            <li key={ask.id} className={open ? 'ask ask-open' : 'ask'}>
-              <button
-                type="button"
-                className="ask-head"
-                aria-expanded={open}
-                aria-controls={`ask-${ask.id}`}
-                onClick={() => setChosen(open ? 'none' : ask.id)}
-              >
-                <span className="ask-label">
-                  {ask.label}
-                  {ask.critical === true ? <em> critical</em> : null}
-                </span>
-                <span className="ask-limit">
-                  {limit ?? (measureOf(ask.kind) === null ? '' : 'no limit set')}
-                </span>
-                <span className="ask-state">
-                  {value === null || measureOf(ask.kind) === null ? null : (
-                    <strong>{sayReading(ask, kitchen.units, value)}</strong>
-                  )}
-                  <Verdict {...askWords[state]} />
-                </span>
-              </button>
-              <div id={`ask-${ask.id}`} hidden={!open} className="ask-body">
-                {open ? (
-                  <AskView
-                    {...{ kitchen, batch, step, ask, state, records, readOnly }}
-                    recorder={{
-                      ...recorder,
-                      record: async (r) => {
-                        setLast(ask.id);
-                        await recorder.record(r);
-                      },
-                    }}
-                  />
-                ) : null}
-                {ask.basis === undefined || ask.basis === '' ? null : (
-                  <p className="quiet small">Why this limit: {ask.basis}</p>
-                )}
-              </div>
-            </li>
-          );
-        })}
-      </ul>
-    </section>
   );
 }

@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { type ReactNode, useState } from 'react';
 import type { Batch } from '../../../contract/records.ts';
 import { call, keyOf, queryClient } from '../../api.ts';
 import { useKitchen } from '../../kitchen.tsx';
@@ -49,7 +49,7 @@ export function CloseBatch({ batch, waiting }: { readonly batch: Batch; readonly
       {blocked ? (
         <>
           <Verdict state="not yet" word="Not fit to close yet" />
-          <ul className="blocking">
+          <Missing count={batch.blocking.length}>
             {waiting === 0 ? null : (
               <li>
                 {waiting} {waiting === 1 ? 'line has' : 'lines have'} not been sent from this device.
@@ -58,7 +58,7 @@ export function CloseBatch({ batch, waiting }: { readonly batch: Batch; readonly
             {batch.blocking.map((b) => (
               <li key={b}>{b}</li>
             ))}
-          </ul>
+          </Missing>
         </>
       ) : (
         <>
@@ -105,5 +105,18 @@ export function CloseBatch({ batch, waiting }: { readonly batch: Batch; readonly
       )}
       <Caution place={kitchen.place} />
     </section>
+  );
+}
+
+/** A few reasons stand open; a long list, as on a batch just begun, folds under its number. */
+function Missing({ count, children }: { readonly count: number; readonly children: ReactNode }) {
+  const list = <ul className="blocking">{children}</ul>;
+  return count <= 4 ? (
+    list
+  ) : (
+    <details className="fold">
+      <summary>{count} things are still missing</summary>
+      {list}
+    </details>
   );
 }

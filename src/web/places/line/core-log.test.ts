@@ -73,6 +73,7 @@ describe('liveWord, on the rule of 70 °C for 2 minutes', () => {
       ]),
       70,
       heat,
+      null,
     );
     expect(word).toMatchObject({ tone: 'not yet', big: '1.0 min more' });
     expect(word.words).toContain('has had 1.0 of 2.0 min; at 70 °C it needs 1.0 min more');
@@ -86,6 +87,7 @@ describe('liveWord, on the rule of 70 °C for 2 minutes', () => {
         ]),
         70,
         heat,
+        null,
       ),
     ).toMatchObject({ tone: 'holds', big: 'Holds' });
   });
@@ -98,6 +100,7 @@ describe('liveWord, on the rule of 70 °C for 2 minutes', () => {
         ]),
         30,
         heat,
+        null,
       ).tone,
     ).not.toBe('holds');
   });
@@ -110,7 +113,7 @@ describe('liveWord, on the rule of 70 °C for 2 minutes', () => {
           tenths / 10,
         ]);
         const verdict = judged('gb-70c-2min', readings);
-        const word = liveWord(verdict, readings.at(-1)?.[1] as number, heat);
+        const word = liveWord(verdict, readings.at(-1)?.[1] as number, heat, null);
         expect(word.tone === 'holds').toBe(verdict.passes === true);
         if (verdict.passes !== true && verdict.moreMin !== null)
           expect(Number.parseFloat(word.big)).toBeGreaterThanOrEqual(verdict.moreMin - 1e-9);

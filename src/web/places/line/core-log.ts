@@ -2,8 +2,18 @@
  * Core readings typed one by one are a probe log with few points. They are judged as they arrive by the same rules as a
  * file from a logger, and no reading is worth more than it shows.
  */
-import type { RuleVerdict } from '../../../contract/judge.ts';
-import type { Line } from './progress.ts';
+import { type RuleVerdict, runJudge } from '../../../contract/judge.ts';
+import type { Step } from '../../../contract/steps.ts';
+
+/** Rules of the book that the core of a step is held to. */
+export const rulesOf = (step: Step): readonly string[] =>
+  step.kind === 'cook' || step.kind === 'chill' ? step.rules : [];
+
+interface CoreLine {
+  readonly kind: string;
+  readonly value: number | null;
+  readonly at: string;
+}
 
 export interface CoreReading {
   readonly min: number;
@@ -14,8 +24,10 @@ export interface CoreReading {
 /** Which of two readings at the same moment counts: when cooking the colder, when chilling the warmer. */
 export type Cautious = 'colder' | 'warmer';
 
+export const cautiousFor = (step: Step): Cautious => (step.kind === 'chill' ? 'warmer' : 'colder');
+
 /** Standing temperature readings as a log: minutes from the first, in order of time, no moment twice. */
-export function seriesOf(lines: readonly Line[], cautious: Cautious): CoreReading[] {
+export function seriesOf(lines: readonly CoreLine[], cautious: Cautious): CoreReading[] {
   const sorted = lines
     .filter((l) => l.kind === 'temperature' && l.value !== null)
     .map((l) => ({ ms: Date.parse(l.at), C: l.value as number, at: l.at }))
@@ -32,6 +44,29 @@ export function seriesOf(lines: readonly Line[], cautious: Cautious): CoreReadin
   }
   return series;
 }
+
+export interface Judged {
+  readonly verdicts: readonly RuleVerdict[];
+  /** Why nothing was judged, where it was not. */
+  readonly fault: string | null;
+}
+
+/** The readings so far by every rule of the step, by the code that the server judges with. */
+export function judgeSeries(series: readonly CoreReading[], rules: readonly string[]): Judged {
+  if (series.length === 0 || rules.length === 0) return { verdicts: [], fault: null };
+  try {
+    return {
+      verdicts: runJudge({ log: series.map(({ min, C }) => ({ min, C })), rules: [...rules] }),
+      fault: null,
+    };
+  } catch (error) {
+    return { verdicts: [], fault: error instanceof Error ? error.message : String(error) };
+  }
+}
+
+/** A limit that further readings cannot mend: it was broken at a known moment. */
+export const isBroken = (verdict: RuleVerdict): boolean =>
+  verdict.passes === false && verdict.failedAtMin !== null;
 
 export const coreChannel = 'core';
 
@@ -55,25 +90,28 @@ export interface LiveWord {
 /**
  * What one rule says of the readings so far. What has been had is rounded down and what is still wanted rounded up, so that
  * the screen never promises more than the log.
+ * @param by the wall clock by which a running limit must be met, where there is one
  */
-export function liveWord(verdict: RuleVerdict, lastC: number, temperature: (C: number) => string): LiveWord {
-  const had =
-    verdict.value !== null && verdict.limit !== null && verdict.unit !== '°C'
-      ? `has had ${down(verdict.value, 1)} of ${up(verdict.limit, 1)} ${verdict.unit}`
-      : null;
-  if (verdict.passes === true)
-    return { tone: 'holds', big: 'Holds', words: had === null ? verdict.why : `The core ${had}.` };
-  if (verdict.moreMin !== null) {
+export function liveWord(
+  verdict: RuleVerdict,
+  lastC: number,
+  temperature: (C: number) => string,
+  by: string | null,
+): LiveWord {
+  if (isBroken(verdict)) return { tone: 'does not hold', big: 'Limit broken', words: verdict.why };
+  if (verdict.passes === true) return { tone: 'holds', big: 'Holds', words: verdict.why };
+  if (
+    verdict.moreMin !== null &&
+    verdict.value !== null &&
+    verdict.limit !== null &&
+    verdict.unit === 'min'
+  ) {
     const more = up(verdict.moreMin, 1);
-    const lead = had === null ? '' : `${had}; `;
-    return {
-      tone: 'not yet',
-      big: `${more} min more`,
-      words: `The core ${lead}at ${temperature(lastC)} it needs ${more} min more.`,
-    };
+    const had = `has had ${down(verdict.value, 1)} of ${up(verdict.limit, 1)} min`;
+    const words = `The core ${had}; at ${temperature(lastC)} it needs ${more} min more.`;
+    return { tone: 'not yet', big: `${more} min more`, words };
   }
-  if (verdict.passes === null) return { tone: 'not yet', big: 'Not decided', words: verdict.why };
-  return { tone: 'does not hold', big: 'Does not hold', words: verdict.why };
+  return { tone: 'not yet', big: by === null ? 'Not yet' : `By ${by}`, words: verdict.why };
 }
 
 /** The moment at which a limb of a rule that has begun and not ended will have taken too long; null where there is none. */

@@ -1,5 +1,5 @@
-import { lazy, Suspense, useEffect, useState } from 'react';
-import type { JudgeAnswer, RuleVerdict } from '../../../contract/judge.ts';
+import { lazy, Suspense, useEffect, useMemo, useState } from 'react';
+import type { RuleVerdict } from '../../../contract/judge.ts';
 import type { Batch, Kitchen } from '../../../contract/records.ts';
 import type { Ask, Step } from '../../../contract/steps.ts';
 import { Basis } from '../../parts/basis.tsx';
@@ -9,11 +9,14 @@ import { Verdict, type VerdictState } from '../../parts/verdict.tsx';
 import { clock } from './clock.ts';
 import {
   type CoreReading,
+  cautiousFor,
   coreChannel,
   deadlineOf,
+  judgeSeries,
   type LiveWord,
   liveWord,
   logText,
+  rulesOf,
   seriesOf,
 } from './core-log.ts';
 import { KeptLogs } from './kept-logs.tsx';
@@ -24,38 +27,6 @@ import { Readings } from './readings-view.tsx';
 import type { Recorder } from './use-batch.ts';
 
 const LogImport = lazy(async () => ({ default: (await import('../../parts/log-import.tsx')).LogImport }));
-
-export const rulesOf = (step: Step): readonly string[] =>
-  step.kind === 'cook' || step.kind === 'chill' ? step.rules : [];
-
-type Judged =
-  | { readonly of: string; readonly verdicts: JudgeAnswer }
-  | { readonly of: string; readonly fault: string }
-  | null;
-
-/** Judges the readings so far in the browser, by the same code as the server; null while nothing can be judged. */
-function useJudged(series: readonly CoreReading[], rules: readonly string[]): Judged {
-  const [judged, setJudged] = useState<Judged>(null);
-  const of = JSON.stringify([series, rules]);
-  useEffect(() => {
-    let stale = false;
-    const [log, ids] = JSON.parse(of) as [CoreReading[], string[]];
-    if (log.length === 0 || ids.length === 0) {
-      setJudged(null);
-      return undefined;
-    }
-    import('../../../contract/judge.ts')
-      .then(({ runJudge }) => runJudge({ log: log.map(({ min, C }) => ({ min, C })), rules: ids }))
-      .then(
-        (verdicts) => !stale && setJudged({ of, verdicts }),
-        (error) => !stale && setJudged({ of, fault: error instanceof Error ? error.message : String(error) }),
-      );
-    return () => {
-      stale = true;
-    };
-  }, [of]);
-  return judged !== null && judged.of === of ? judged : null;
-}
 
 const states: Record<LiveWord['tone'], VerdictState> = {
   holds: 'holds',
@@ -72,20 +43,21 @@ export interface CoreProps {
   readonly records: Records;
   readonly recorder: Recorder;
   readonly correcting: Line | null;
+  /** Why the line is corrected; throws while nobody has said. */
+  readonly whyCorrect: () => string;
   readonly onCorrect: (line: Line | null) => void;
   readonly readOnly: boolean;
 }
 
 /** The core as it is read: each reading judged as it is typed, or a probe's own file; both kept as a log. */
 export function CoreView(props: CoreProps) {
-  const { kitchen, batch, step, ask, records, recorder, correcting, onCorrect, readOnly } = props;
+  const { kitchen, batch, step, ask, records, recorder, correcting, whyCorrect, onCorrect, readOnly } = props;
   const rules = rulesOf(step);
   const stands = standing(records, ask.id);
-  const series = seriesOf(stands, step.kind === 'chill' ? 'warmer' : 'colder');
-  const judged = useJudged(series, rules);
+  const series = seriesOf(stands, cautiousFor(step));
+  const { verdicts, fault } = useMemo(() => judgeSeries(series, rules), [series, rules]);
   const last = series.at(-1);
   const heat = (C: number) => sayNaturally('temperature', kitchen.units, C);
-  const verdicts = judged !== null && 'verdicts' in judged ? judged.verdicts : [];
   const decidingAt = verdicts.find((v) => v.decidingIndex !== null)?.decidingIndex;
 
   return (
@@ -98,7 +70,7 @@ export function CoreView(props: CoreProps) {
       ) : (
         <Live
           verdicts={verdicts}
-          fault={judged !== null && 'fault' in judged ? judged.fault : null}
+          fault={fault}
           noRules={rules.length === 0}
           last={last}
           first={series[0] as CoreReading}
@@ -120,7 +92,7 @@ export function CoreView(props: CoreProps) {
               step,
               ask,
               value,
-              ...(correcting === null ? {} : { corrects: correcting.id }),
+              ...(correcting === null ? {} : { corrects: correcting.id, note: whyCorrect() }),
             });
             onCorrect(null);
           }}
@@ -175,7 +147,13 @@ interface LiveProps {
 
 /** The rule that is furthest from holding speaks first; every rule has its line. */
 function Live({ verdicts, fault, noRules, first, last, heat, zone }: LiveProps) {
-  const words = verdicts.map((v) => ({ verdict: v, word: liveWord(v, last.C, heat) }));
+  const words = verdicts.map((verdict) => {
+    const deadline = deadlineOf(verdict, first.at);
+    return {
+      verdict,
+      word: liveWord(verdict, last.C, heat, deadline === null ? null : clock(deadline, zone)),
+    };
+  });
   words.sort((a, b) => worst.indexOf(a.word.tone) - worst.indexOf(b.word.tone));
   const lead = words[0];
   return (
@@ -186,33 +164,23 @@ function Live({ verdicts, fault, noRules, first, last, heat, zone }: LiveProps) 
         <Since at={last.at} />
       </p>
       {lead === undefined ? (
-        <Verdict
-          state="unknown"
-          size="large"
-          word={noRules ? 'Not judged' : fault === null ? 'Judging…' : 'Not judged'}
-        >
+        <Verdict state="unknown" size="large" word="Not judged">
           {noRules ? 'The method names no rule for this core, so nothing here says that it is safe.' : fault}
         </Verdict>
       ) : (
         <>
           <p className={`live-big live-${lead.word.tone.replaceAll(' ', '-')}`}>{lead.word.big}</p>
-          {words.map(({ verdict, word }) => {
-            const by = deadlineOf(verdict, first.at);
-            return (
-              <Verdict key={verdict.rule} state={states[word.tone]} word={verdict.title}>
-                {word.words}
-                {by === null || word.tone !== 'not yet' ? null : (
-                  <strong> The limit is broken at {clock(by, zone)}.</strong>
-                )}
-                {verdict.cautions.map((c) => (
-                  <span key={c} className="live-caution">
-                    {' '}
-                    {c}
-                  </span>
-                ))}
-              </Verdict>
-            );
-          })}
+          {words.map(({ verdict, word }) => (
+            <Verdict key={verdict.rule} state={states[word.tone]} word={verdict.title}>
+              {word.words}
+              {verdict.cautions.map((c) => (
+                <span key={c} className="live-caution">
+                  {' '}
+                  {c}
+                </span>
+              ))}
+            </Verdict>
+          ))}
           <Basis
             title="The rules and where they stand"
             items={verdicts.map((v) => ({
@@ -256,7 +224,9 @@ function KeepLog(props: {
         {waiting.refusal === null ? 'The log is not sent yet.' : `The log was refused: ${waiting.refusal}`}
       </p>
     );
-  if (series.length < 2 || kept?.points.length === series.length) return null;
+  const { verdicts } = judgeSeries(series, rules);
+  const holds = verdicts.length > 0 && verdicts.every((v) => v.passes === true);
+  if (series.length < 2 || !holds || kept?.points.length === series.length) return null;
   return (
     <div className="stack">
       <Button
@@ -267,7 +237,8 @@ function KeepLog(props: {
         Keep these {series.length} readings as the core log
       </Button>
       <p className="quiet small">
-        The server judges the log for itself; the batch’s record shows it against the limit.
+        The readings count without this too; kept as a log they are drawn against the limit in the batch’s
+        record.
       </p>
     </div>
   );

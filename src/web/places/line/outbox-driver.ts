@@ -92,6 +92,11 @@ async function post(group: readonly Entry[]): Promise<{ ids: string[]; batch: Ba
   return { ids: [id], batch: null };
 }
 
+const wordsOf = (refusal: Refusal): string =>
+  [refusal.message, ...refusal.problems.map((p) => `${p.path}: found ${p.found}, allowed ${p.allowed}`)].join(
+    ' ',
+  );
+
 async function pump(): Promise<void> {
   clearTimeout(timer);
   const group = next(box);
@@ -113,7 +118,7 @@ async function pump(): Promise<void> {
     void queryClient.invalidateQueries({ queryKey: ['batches'] });
   } catch (error) {
     if (error instanceof Refusal && answerMeans(error.status) === 'refused') {
-      commit(refused(box, ids, error.message));
+      commit(refused(box, ids, wordsOf(error)));
       tell({ sending: false, silence: null });
     } else {
       commit(unanswered(box, ids));

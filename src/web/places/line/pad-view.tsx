@@ -79,7 +79,6 @@ export function Pad({ ask, measure, units, expected, limit, onKeep, keepWord }: 
           aria-describedby={limit === null ? undefined : `${id}-limit`}
           aria-invalid={wrong === null ? undefined : true}
           aria-errormessage={wrong === null ? undefined : `${id}-wrong`}
-          placeholder="–"
           value={text}
           onChange={(e) => {
             const typed = [...e.target.value]

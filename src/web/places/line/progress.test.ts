@@ -45,7 +45,7 @@ const chill: Step = {
   ...common,
   asks: [core],
   stages: [],
-  rules: ['r'],
+  rules: ['r0', 'r1'],
 };
 
 const base: Batch = {
@@ -93,8 +93,8 @@ const read = (
   ...more,
 });
 
-const judged = (passes: boolean | null): Judgement => ({
-  rule: 'r',
+const judged = (passes: boolean | null, i: number): Judgement => ({
+  rule: `r${i}`,
   title: 'R',
   type: 'guidance',
   place: 'GB',
@@ -213,7 +213,44 @@ describe('askState', () => {
     expect(state([true, true])).toBe('in');
     expect(state([true, false])).toBe('decide');
     expect(state([true, null])).toBe('undecided');
+    expect(state([true])).toBe('undecided');
     expect(state([])).toBe('undecided');
+  });
+  it('core readings typed one by one are judged by the step’s own rule', () => {
+    const real: Step = { ...chill, rules: ['gb-chill-90min-8c'] };
+    const typed = (readings: [number, number][]) => {
+      const lines = readings.map(([min, C], i) =>
+        read(i + 1, core, real, C, {
+          holds: 'no limit',
+          at: new Date(Date.parse('2030-11-02T09:00:00Z') + min * 60_000).toISOString(),
+        }),
+      );
+      return askState(recordsOf({ ...base, readings: lines }, []), real, core);
+    };
+    expect(
+      typed([
+        [0, 70],
+        [10, 60],
+        [40, 30],
+      ]),
+    ).toBe('going on');
+    expect(
+      typed([
+        [0, 70],
+        [10, 60],
+        [40, 30],
+        [70, 12],
+        [85, 7],
+      ]),
+    ).toBe('in');
+    expect(
+      typed([
+        [0, 70],
+        [10, 60],
+        [60, 30],
+        [110, 20],
+      ]),
+    ).toBe('decide');
   });
   it('core readings without a judged log are going on, not done', () => {
     const readings = [read(7, core, chill, 80, { holds: 'no limit' })];

@@ -4,6 +4,7 @@
  */
 import type { Batch, Decision, Judgement, ProbeLog, RecordedReading } from '../../../contract/records.ts';
 import type { Ask, Step } from '../../../contract/steps.ts';
+import { cautiousFor, isBroken, judgeSeries, rulesOf, seriesOf } from './core-log.ts';
 import type { Entry } from './outbox.ts';
 
 export type Holds = RecordedReading['holds'];
@@ -103,17 +104,28 @@ const ruledAfter = (records: Records, step: Step, ask: Ask, at: string): boolean
       Date.parse(d.at) >= Date.parse(at),
   );
 
+/** A core by all its logs: the kept ones, and the readings typed so far. Every rule must hold in one of them. */
+function coreState(records: Records, step: Step, ask: Ask, stands: readonly Line[]): AskState {
+  const rules = rulesOf(step);
+  const logs = records.logs.filter((l) => l.stepId === step.id);
+  const typed = judgeSeries(seriesOf(stands, cautiousFor(step)), rules).verdicts;
+  const failed = logs.filter((l) => l.judgements.some((j) => j.passes === false));
+  const open = failed.filter((l) => !ruledAfter(records, step, ask, l.importedAt));
+  const broken = typed.some(isBroken);
+  const lastAt = stands.at(-1)?.at;
+  if (open.length > 0) return 'decide';
+  if (broken && lastAt !== undefined && !ruledAfter(records, step, ask, lastAt)) return 'decide';
+  const all = [...logs.map((l) => l.judgements), ...(stands.length > 1 ? [typed] : [])].flat();
+  const holds = rules.length > 0 && rules.every((r) => all.some((j) => j.rule === r && j.passes === true));
+  if (holds) return 'in';
+  if (broken || failed.length > 0) return 'decided';
+  if (logs.length > 0) return 'undecided';
+  return stands.length > 0 || records.logsWaiting.some((l) => l.stepId === step.id) ? 'going on' : 'to do';
+}
+
 export function askState(records: Records, step: Step, ask: Ask): AskState {
   const stands = standing(records, ask.id);
-  if (ask.kind === 'core log') {
-    const log = records.logs.filter((l) => l.stepId === step.id).at(-1);
-    const waiting = records.logsWaiting.some((l) => l.stepId === step.id && l.refusal === null);
-    if (log === undefined) return stands.length > 0 || waiting ? 'going on' : 'to do';
-    const holds = logHolds(log.judgements);
-    if (holds === true) return 'in';
-    if (ruledAfter(records, step, ask, log.importedAt)) return 'decided';
-    return holds === false ? 'decide' : 'undecided';
-  }
+  if (ask.kind === 'core log') return coreState(records, step, ask, stands);
   const out = stands.filter((l) => l.holds === 'out');
   const open = out.filter((l) => !ruledAfter(records, step, ask, l.at));
   if (open.length > 0) return ask.critical === true ? 'decide' : 'out';

@@ -73,7 +73,7 @@ export function JournalLines({ lines, error, retry, whole }: LinesProps) {
     <div className="journal stack">
       {[...byDay].map(([date, those]) => (
         <section key={date} aria-label={date}>
-          <h3 className="journal-day">{date}</h3>
+          {whole === true ? <h2 className="journal-day">{date}</h2> : <h3 className="journal-day">{date}</h3>}
           <ol className="journal-lines">
             {those.map((l) => (
               <li key={l.seq}>
