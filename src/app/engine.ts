@@ -2,12 +2,16 @@
  * The heavy work that a change waits for: the heat engine and the reading of probe logs. Whoever starts the program says
  * where it runs (a worker thread for a server); the tasks are plain data and so are their answers.
  */
+import { inInputTerms, runCook } from '../contract/cook.ts';
 import { judgePoints, runJudge } from '../contract/judge.ts';
 import { chillStepOf, programmeOf } from '../contract/method-cook.ts';
 import type { HowRead } from '../contract/probe-log/types.ts';
-import { InputProblems, type Problem } from '../contract/problem.ts';
+import { readProbeLog } from '../contract/probe-log.ts';
+import { InputProblems } from '../contract/problem.ts';
 import type { Judgement } from '../contract/records.ts';
 import type { Method, StepOf } from '../contract/steps.ts';
+import { Contradiction, OutOfRange } from '../core/errors.ts';
+import { cook } from '../core/heat/cook.ts';
 import type { CookResult } from '../core/heat/types.ts';
 import { findRule, type Rule } from '../core/properties/rules.ts';
 import { AppError } from './errors.ts';
@@ -64,17 +68,15 @@ export const engineOver = (run: (task: Task) => Promise<unknown>): Engine => ({
 });
 
 /** Carries a task out here and now. Throws `AppError` for an input that the engine refuses. */
-export async function perform(task: Task): Promise<unknown> {
+export function perform(task: Task): unknown {
   try {
     switch (task.kind) {
       case 'foresee':
-        return await foresee(task.method, task.cookStepId);
+        return foresee(task.method, task.cookStepId);
       case 'read log':
-        return await readLog(task);
-      case 'cook': {
-        const { runCook } = await import('../contract/cook.ts');
+        return readLog(task);
+      case 'cook':
         return runCook(task.input);
-      }
       case 'judge':
         return runJudge(task.input).map(asJudgement);
     }
@@ -87,13 +89,12 @@ export async function perform(task: Task): Promise<unknown> {
 function refusal(error: unknown): unknown {
   if (error instanceof InputProblems)
     return new AppError('invalid', 'The engine cannot work with this.', error.problems, error);
-  if (error instanceof Error && 'path' in error && 'found' in error && 'allowed' in error)
-    return new AppError('invalid', 'The engine cannot work with this.', [error as unknown as Problem], error);
+  if (error instanceof OutOfRange || error instanceof Contradiction)
+    return new AppError('invalid', 'The engine cannot work with this.', [inInputTerms(error)], error);
   return error;
 }
 
-async function foresee(method: Method, cookStepId: string): Promise<Foreseen> {
-  const { cook } = await import('../core/heat/cook.ts');
+function foresee(method: Method, cookStepId: string): Foreseen {
   const step = method.find((s) => s.id === cookStepId) as StepOf<'cook'>;
   const { problem, cookStages } = programmeOf(method, cookStepId);
   const result = cook(problem, { mode: 'fine' });
@@ -146,8 +147,7 @@ function rulesOf(ids: readonly string[]): Rule[] {
   });
 }
 
-async function readLog(task: Extract<Task, { kind: 'read log' }>): Promise<LogRead> {
-  const { readProbeLog } = await import('../contract/probe-log.ts');
+function readLog(task: Extract<Task, { kind: 'read log' }>): LogRead {
   const rules = rulesOf(task.rules);
   const log = readProbeLog(task.text, task.correction);
   if (log.problems.length > 0 || log.how === null)

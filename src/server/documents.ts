@@ -1,0 +1,57 @@
+/** Printed documents, made from the records at the moment they are asked for. */
+import type { Context, Hono } from 'hono';
+import { listSuppliers } from '../app/animals.ts';
+import { type App, asKitchen, kitchenOf, look } from '../app/app.ts';
+import { getBatch } from '../app/batches.ts';
+import { getDish, getVersion } from '../app/dishes.ts';
+import { AppError } from '../app/errors.ts';
+import { readJournal } from '../app/proof.ts';
+import { Id } from '../contract/quantities.ts';
+import type { PrintTask } from './printing.ts';
+
+const idOf = (c: Context, name: string, what: string): string => {
+  const id = Id.safeParse(c.req.param(name));
+  if (!id.success) throw new AppError('not_found', `This kitchen has no ${what} of that id.`);
+  return id.data;
+};
+
+export function documentRoutes(http: Hono, app: App, print: (task: PrintTask) => Promise<Uint8Array>): void {
+  const printedFor = async (kitchenId: string) => ({
+    kitchen: await look(app, async (db) => asKitchen(await kitchenOf(db, kitchenId))),
+    printedAt: app.now().toISOString(),
+  });
+
+  http.get('/api/kitchens/:kitchenId/versions/:versionId/method-card.pdf', async (c) => {
+    const kitchenId = idOf(c, 'kitchenId', 'kitchen');
+    const version = await getVersion(app, kitchenId, idOf(c, 'versionId', 'version'));
+    const dish = await getDish(app, kitchenId, version.dishId);
+    const data = { ...(await printedFor(kitchenId)), dish, version };
+    return pdf(c, await print({ kind: 'method card', data }), `method card ${dish.name} ${version.number}`);
+  });
+
+  http.get('/api/kitchens/:kitchenId/batches/:batchId/batch-record.pdf', async (c) => {
+    const kitchenId = idOf(c, 'kitchenId', 'kitchen');
+    const batch = await getBatch(app, kitchenId, idOf(c, 'batchId', 'batch'));
+    const [version, dish, suppliers, [last]] = await Promise.all([
+      getVersion(app, kitchenId, batch.versionId),
+      getDish(app, kitchenId, batch.dishId),
+      listSuppliers(app, kitchenId),
+      readJournal(app, kitchenId, { limit: 1 }),
+    ]);
+    const data = { ...(await printedFor(kitchenId)), dish, batch, version, suppliers, journal: last ?? null };
+    return pdf(c, await print({ kind: 'batch record', data }), `batch record ${batch.code}`);
+  });
+}
+
+function pdf(c: Context, bytes: Uint8Array, name: string): Response {
+  const file = name
+    .normalize('NFKD')
+    .replace(/[^\w .-]+/g, '')
+    .replace(/\s+/g, '-')
+    .toLowerCase();
+  return c.body(bytes as Uint8Array<ArrayBuffer>, 200, {
+    'Content-Type': 'application/pdf',
+    'Content-Disposition': `inline; filename="${file}.pdf"`,
+    'Cache-Control': 'no-store',
+  });
+}

@@ -1,0 +1,26 @@
+/** The engine in a thread of its own, so that a long computation does not keep anybody's reading from being written. */
+import { parentPort } from 'node:worker_threads';
+import { perform } from '../app/engine.ts';
+import { AppError } from '../app/errors.ts';
+import type { ThreadTask, WorkerAnswer } from './engine-thread.ts';
+import { print } from './printing.ts';
+
+const carryOut = (task: ThreadTask) =>
+  task.kind === 'method card' || task.kind === 'batch record' ? print(task) : perform(task);
+
+parentPort?.on('message', async ({ id, task }: { id: number; task: ThreadTask }) => {
+  let answer: WorkerAnswer;
+  try {
+    answer = { id, ok: true, value: await carryOut(task) };
+  } catch (error) {
+    answer =
+      error instanceof AppError
+        ? {
+            id,
+            ok: false,
+            refusal: { code: error.code, message: error.message, problems: [...error.problems] },
+          }
+        : { id, ok: false, fault: error instanceof Error ? (error.stack ?? error.message) : String(error) };
+  }
+  parentPort?.postMessage(answer);
+});

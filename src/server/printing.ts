@@ -1,0 +1,54 @@
+/** Documents from records: the engine is run again for what is drawn, and the page is set. Runs in the engine thread. */
+import { AppError } from '../app/errors.ts';
+import { inInputTerms } from '../contract/cook.ts';
+import { programmeOf } from '../contract/method-cook.ts';
+import { InputProblems } from '../contract/problem.ts';
+import { Contradiction, OutOfRange } from '../core/errors.ts';
+import { cook } from '../core/heat/cook.ts';
+import type { BatchRecordData } from '../documents/batch-record.ts';
+import type { MethodCardData } from '../documents/method-card-data.ts';
+import { batchRecordPdf, DoesNotFit, methodCardPdf } from './typeset.ts';
+
+export type PrintTask =
+  | { readonly kind: 'method card'; readonly data: Omit<MethodCardData, 'cooks'> }
+  | { readonly kind: 'batch record'; readonly data: BatchRecordData };
+
+export async function print(task: PrintTask): Promise<Uint8Array> {
+  if (task.kind === 'batch record') return batchRecordPdf(task.data);
+  try {
+    return await methodCardPdf({ ...task.data, cooks: cooksOf(task.data.version.method) });
+  } catch (error) {
+    if (error instanceof DoesNotFit) throw new AppError('unfinished', error.message, [], error);
+    throw error;
+  }
+}
+
+function cooksOf(method: MethodCardData['version']['method']): MethodCardData['cooks'] {
+  return method
+    .filter((step) => step.kind === 'cook')
+    .map((step) => {
+      try {
+        const { problem, cookStages } = programmeOf(method, step.id);
+        return {
+          stepId: step.id,
+          problem,
+          cookStages,
+          result: cook(problem, { mode: 'fine', frames: { count: 12 } }),
+        };
+      } catch (error) {
+        return { stepId: step.id, why: whyNot(error) };
+      }
+    });
+}
+
+/** A draft may hold what the engine cannot run: the card then says so. Anything else is a fault. */
+function whyNot(error: unknown): string {
+  const problems =
+    error instanceof InputProblems
+      ? error.problems
+      : error instanceof OutOfRange || error instanceof Contradiction
+        ? [inInputTerms(error)]
+        : null;
+  if (problems === null) throw error;
+  return problems.map((p) => `${p.path}: found ${p.found}, allowed ${p.allowed}`).join('; ');
+}
