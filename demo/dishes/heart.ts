@@ -15,13 +15,13 @@ import {
 
 /** Four ballotines. */
 const stuffing = [
-  line('Minced lamb', 520),
-  line('White breadcrumbs', 120),
-  line('Onion', 160),
-  line('Egg white', 90),
-  line('Parsley', 30),
+  line('Minced lamb', 420),
+  line('White breadcrumbs', 95),
+  line('Onion', 130),
+  line('Egg white', 70),
+  line('Parsley', 25),
   line('Sage, rubbed', 4),
-  line('Salt', 10),
+  line('Salt', 8),
   line('Black pepper', 3),
 ];
 
@@ -78,7 +78,7 @@ const method: readonly DemoStep[] = [
       { atMm: 160, diameterMm: 62 },
     ],
     skinMm: 12,
-    gramsPerPiece: 230,
+    gramsPerPiece: 188,
     headSpacePct: 0,
   },
   {

@@ -10,7 +10,7 @@ import type {
 } from '../contract/records.ts';
 import type { Ask, Step } from '../contract/steps.ts';
 import { batchRecordSource } from './batch-record-source.ts';
-import { deference } from './cautions.ts';
+import { deference, placeName } from './cautions.ts';
 import { moment, momentAfter, number, temperature, weight } from './format.ts';
 import { logCurveScene } from './pictures/log-curve.ts';
 import { toSvg } from './pictures/svg.ts';
@@ -125,7 +125,7 @@ function stepRows(step: Step, data: BatchRecordData, lines: Map<string, number>)
 
 function logOf(log: ProbeLog, data: BatchRecordData) {
   const { zone, units } = data.kitchen;
-  const scene = logCurveScene(log, { width: 720, height: 220, units });
+  const scene = logCurveScene(log, { width: 720, height: 190, units });
   const shown = (v: number | null, unit: string) => {
     if (v === null) return '';
     return unit === '°C' ? temperature(v, units, 2) : `${number(v, 2)} ${unit}`;
@@ -179,7 +179,7 @@ export function batchRecord(data: BatchRecordData): TypstDocument {
     title: `Batch ${batch.code}: ${dish.name}`,
     author: kitchen.name,
     kitchen: kitchen.name,
-    place: kitchen.place,
+    place: placeName(kitchen.place),
     code: batch.code,
     dish: dish.name,
     what: `${dish.part}, ${dish.species}`,
@@ -210,8 +210,12 @@ export function batchRecord(data: BatchRecordData): TypstDocument {
     closingNote: batch.closingNote ?? '',
     journal:
       data.journal === null
-        ? 'No journal line given.'
-        : `Journal line ${data.journal.seq} of ${moment(data.journal.at, zone)}, hash ${data.journal.hash}. Whoever has the journal can check that nothing before it was changed.`,
+        ? { before: 'No journal line given: this page is bound to nothing.', hash: '', after: '' }
+        : {
+            before: `Journal line ${data.journal.seq} of ${moment(data.journal.at, zone)}, hash`,
+            hash: data.journal.hash,
+            after: '. Whoever has the journal can check that nothing before it was changed.',
+          },
     cautions,
     deference: deference(kitchen.place),
     demo: kitchen.demo,

@@ -2,10 +2,10 @@
 
 /** What may be left off, in the order it goes. Limits, weights, cautions and the verdict never go. */
 export const droppable = [
-  { key: 'citations', words: 'full citations' },
-  { key: 'story', words: 'the story of the dish' },
-  { key: 'curves', words: 'the temperature curves' },
   { key: 'ribbon', words: 'the ribbon of times' },
+  { key: 'story', words: 'the story of the dish' },
+  { key: 'citations', words: 'full citations' },
+  { key: 'curves', words: 'the temperature curves' },
   { key: 'checks', words: 'what is asked without a critical limit' },
   { key: 'bases', words: 'what the limits rest on' },
   { key: 'sections', words: 'the drawing of the piece' },
@@ -21,25 +21,28 @@ export interface Fit {
   readonly howMost: number;
 }
 
-/** Below this the card cannot be read off a wall. */
+/** Below this the card cannot be read off a wall; below `comfortable` what nobody cooks by goes first. */
 export const smallestType = 7.5;
+const comfortable = 9;
 
-const sizes = [11.5, 11, 10.5, 10, 9.5, 9, 8.5, 8, smallestType];
+/** Quarter points from 12 down. */
+const sizes = Array.from({ length: 19 }, (_, i) => 12 - i / 4).filter((size) => size >= smallestType);
 const cuts = [400, 250, 150, 80, 0];
 
-/** Every way to set the card, best first. */
+const way = (size: number, dropped: number, howMost = Number.POSITIVE_INFINITY): Fit => ({
+  size,
+  without: new Set(droppable.slice(0, dropped).map((d) => d.key)),
+  howMost,
+});
+const all = droppable.length;
+
+/** Every way to set the card, roomiest first. */
 export const fits: readonly Fit[] = [
-  ...sizes.map((size) => ({ size, without: new Set<Droppable>(), howMost: Number.POSITIVE_INFINITY })),
-  ...droppable.map((_, i) => ({
-    size: smallestType,
-    without: new Set(droppable.slice(0, i + 1).map((d) => d.key)),
-    howMost: Number.POSITIVE_INFINITY,
-  })),
-  ...cuts.map((howMost) => ({
-    size: smallestType,
-    without: new Set(droppable.map((d) => d.key)),
-    howMost,
-  })),
+  ...sizes.filter((size) => size >= comfortable).map((size) => way(size, 0)),
+  ...[1, 2, 3].map((dropped) => way(comfortable, dropped)),
+  ...sizes.filter((size) => size < comfortable).map((size) => way(size, 3)),
+  ...droppable.slice(3).map((_, i) => way(smallestType, 4 + i)),
+  ...cuts.map((howMost) => way(smallestType, all, howMost)),
 ];
 
 /** What the foot of the card says about what is not on it. */

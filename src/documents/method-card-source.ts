@@ -15,7 +15,7 @@ export const methodCardSource = `${prelude}
   grid(columns: (1fr, auto), column-gutter: 6mm, align: (left + bottom, right + bottom),
     {
       set par(leading: 0.35em)
-      serif(size: if d.dish.len() > 70 { 15pt } else { 22pt }, fill: oxblood, d.dish)
+      serif(size: if d.dish.len() > 60 { 14pt } else if d.dish.len() > 32 { 18pt } else { 22pt }, fill: oxblood, d.dish)
     },
     {
       set text(size: 9pt)
@@ -26,14 +26,14 @@ export const methodCardSource = `${prelude}
       text(fill: faded, d.kitchen + " · " + d.place)
     },
   )
-  v(1.2mm, weak: true)
+  v(2.2mm, weak: true)
   rule(colour: oxblood, thickness: 1.2pt)
   if d.story != "" { v(1.6mm, weak: true); text(size: 9pt, style: "normal", fill: faded, d.story) }
   v(1.4mm, weak: true)
   set text(size: 8pt)
   if d.law.holds { text(fill: faded, "May it be served: " + d.law.text) } else { text(weight: 600, fill: rust, "May it be served: " + d.law.text) }
   if d.demo { linebreak(); invented }
-  if d.ribbon != none { v(1.5mm, weak: true); picture(d.ribbon) }
+  if d.ribbon != none { v(2mm, weak: true); picture(d.ribbon) }
   for p in d.pictures {
     if p.section != none or p.curves != none {
       v(2mm, weak: true)
@@ -55,20 +55,16 @@ export const methodCardSource = `${prelude}
   rule()
   v(1.2mm, weak: true)
   set text(size: 7pt)
-  set par(leading: 0.4em, spacing: 0.5em)
-  grid(columns: (1fr, 1fr), column-gutter: 7mm,
-    {
-      for c in d.cautions { block(below: 0.45em, [◆ ] + c) }
-      block(below: 0.45em, strong-text(d.deference))
-    },
-    {
-      set text(size: 6.2pt, fill: faded)
-      for (i, n) in d.notes.enumerate() { block(below: 0.4em, text(weight: 600, fill: ink, str(i + 1) + "  ") + n) }
-      if d.sources.len() > 0 { block(below: 0.4em, text(weight: 600, fill: ink, "Reckoned after  ") + d.sources.join("  ·  ")) }
-    },
-  )
-  if d.leftOff != "" { block(above: 0.5em, text(fill: ember, weight: 600, d.leftOff)) }
-  block(above: 0.6em, grid(columns: (1fr, auto), text(fill: faded, d.printed), if d.demo { invented }))
+  set par(leading: 0.42em, spacing: 0.5em)
+  block(below: 0.55em, { for c in d.cautions { [◆ ] + c + [ ] }; [◆ ] + strong-text(d.deference) })
+  set text(size: 6.4pt, fill: faded)
+  if d.notes.len() > 0 {
+    block(below: 0.55em, for (i, n) in d.notes.enumerate() { text(weight: 600, fill: ink, str(i + 1) + sym.space.nobreak) + n + h(0.7em) })
+  }
+  if d.sources.len() > 0 { block(below: 0.55em, text(weight: 600, fill: ink, "Reckoned after  ") + d.sources.join("  ·  ")) }
+  set text(size: 7pt)
+  if d.leftOff != "" { block(above: 0.6em, below: 0.5em, text(fill: ember, weight: 600, d.leftOff)) }
+  block(above: 0.7em, grid(columns: (1fr, auto), text(fill: faded, d.printed), if d.demo { invented }))
 })
 
 #place(top + left, float: true, scope: "parent", clearance: 3mm, head)
@@ -80,8 +76,11 @@ export const methodCardSource = `${prelude}
   if l.note > 0 { super(typographic: false, size: 0.7em, str(l.note)) }
 })
 
+// A step stays together unless it is so long that it might not fit a column.
+#let long(s) = s.how.len() + 130 * s.limits.len() + s.checks.join("", default: "").len() + 30 * s.weights.len() > 1400
+
 #for s in d.steps {
-  block(width: 100%, below: 0.9em, breakable: true, grid(columns: (1.55em, 1fr), column-gutter: 0.5em,
+  block(width: 100%, below: 0.9em, breakable: long(s), grid(columns: (1.55em, 1fr), column-gutter: 0.5em,
     serif(size: 1.45em, fill: oxblood, s.n),
     {
       block(below: 0.4em, sticky: true, {

@@ -4,13 +4,14 @@ import type { Place } from '../core/heat/types.ts';
 import { type CookVerdict, verdictOf } from '../core/method/verdict.ts';
 import { findRule } from '../core/properties/rules.ts';
 import { cite } from '../core/sources.ts';
-import { cookingCautions, deference } from './cautions.ts';
-import { duration, length, moment, number, temperature, type Units, weight } from './format.ts';
+import { cookingCautions, deference, placeName } from './cautions.ts';
+import { duration, length, moment, number, temperature, tied, type Units, weight } from './format.ts';
 import type { CookedStep, MethodCardData } from './method-card-data.ts';
 import { cut, type Fit, fits, leftOffText } from './method-card-fit.ts';
 import { methodCardSource } from './method-card-source.ts';
 import { curvesScene } from './pictures/curves.ts';
 import { cutThroughScene } from './pictures/cut-through.ts';
+import { methodRibbonScene } from './pictures/method-ribbon.ts';
 import type { Scene } from './pictures/scene.ts';
 import { toSvg } from './pictures/svg.ts';
 import { limitText, settingText } from './steps-in-words.ts';
@@ -40,8 +41,10 @@ function placeText(place: Place, units: Units): string {
 
 function verdictText(verdict: CookVerdict, cooked: CookedStep, units: Units): { word: string; text: string } {
   const reference = temperature(cooked.problem.target.reference, units);
-  const minutes = (s: number) => `${number(Math.floor((s / 60) * 10) / 10, 1)} min`;
-  const had = `The coldest point, ${placeText(verdict.coldSpot, units)}, gets ${minutes(verdict.got)} at ${reference} or its equal (z ${number(cooked.problem.target.z, 1)} °C); it needs ${number(verdict.needed / 60, 1)} min.`;
+  /** Never rounded up: 1.96 min is not 2. */
+  const minutes = (s: number) =>
+    `${number(s >= 1200 ? Math.floor(s / 60) : Math.floor(s / 6) / 10, 1)}\u00a0min`;
+  const had = `The coldest point, ${placeText(verdict.coldSpot, units)}, gets ${minutes(verdict.got)} at ${reference} or its equal (z ${number(cooked.problem.target.z, 1)}\u00a0°C); it needs ${number(verdict.needed / 60, 1)}\u00a0min.`;
   const out = `At lifting out, after ${duration(verdict.liftOut / 60)}, it is at ${temperature(verdict.coreAtLiftOut, units)}.`;
   if (verdict.word === 'holds') return { word: 'Reckoned to hold', text: `${had} ${out}` };
   if (verdict.word === 'short')
@@ -50,6 +53,12 @@ function verdictText(verdict: CookVerdict, cooked: CookedStep, units: Units): { 
     word: 'Unknown',
     text: `${verdict.doubts.map((d) => d.what).join('; ')}. Not to be served as it stands.`,
   };
+}
+
+interface Limit {
+  readonly text: string;
+  /** Number of the note that says what it rests on; 0 where there is none. */
+  readonly note: number;
 }
 
 /** Limits in the order they are printed, each with the number of the note that says what it rests on. */
@@ -61,27 +70,37 @@ class Notes {
   }
 }
 
-function asksOf(step: Step, units: Units, notes: Notes) {
+/** The rules a core log of this step is judged by, as one limit each. */
+function ruleLimits(step: Step, notes: Notes): Limit[] {
+  if (step.kind !== 'cook' && step.kind !== 'chill') return [];
+  return step.rules.map((id) => {
+    const rule = findRule(id);
+    if (rule === undefined) return { text: `rule ${id} is not in the book, so unknown: ask`, note: 0 };
+    return {
+      text: `${rule.title} (${rule.place}, ${rule.type})`,
+      note: notes.numberOf(`${id}: ${cite(rule.source)}`),
+    };
+  });
+}
+
+function asksOf(step: Step, units: Units, notes: Notes): { limits: Limit[]; checks: string[] } {
   const words = (ask: Ask) => {
     const limit = limitText(ask, units);
     return limit === '' ? ask.label : `${ask.label}: ${limit}`;
   };
+  const rules = ruleLimits(step, notes);
+  const logs = step.asks.filter((ask) => ask.kind === 'core log');
   const limits = step.asks
-    .filter((ask) => ask.critical === true)
+    .filter((ask) => ask.critical === true && ask.kind !== 'core log')
     .map((ask) => ({ text: words(ask), note: ask.basis === undefined ? 0 : notes.numberOf(ask.basis) }));
-  if (step.kind === 'cook' || step.kind === 'chill')
-    for (const id of step.rules) {
-      const rule = findRule(id);
-      limits.push(
-        rule === undefined
-          ? { text: `Rule ${id}: not in the book, so unknown. Ask.`, note: 0 }
-          : {
-              text: `Core log judged by: ${rule.title} (${rule.place}, ${rule.type})`,
-              note: notes.numberOf(`${id}: ${cite(rule.source)}`),
-            },
-      );
-    }
-  return { limits, checks: step.asks.filter((ask) => ask.critical !== true).map(words) };
+  const log = logs.map((ask) => ask.label).join('; ');
+  if (rules.length > 0)
+    limits.push(...rules.map((r, i) => (i === 0 && log !== '' ? { ...r, text: `${log}: ${r.text}` } : r)));
+  else if (log !== '') limits.push({ text: `${log}: no rule named, so it proves nothing yet`, note: 0 });
+  return {
+    limits,
+    checks: step.asks.filter((ask) => ask.critical !== true && ask.kind !== 'core log').map(words),
+  };
 }
 
 /** Minutes the engine found for the stages of a cook step or of the chill that follows it. */
@@ -120,7 +139,7 @@ function stepOf(step: Step, i: number, data: MethodCardData, fit: Fit, notes: No
     name: step.name,
     setting: settingText(step, units, reckonedOf(step, data)),
     hands: step.handsMin > 0 ? `hands ${duration(step.handsMin)}` : '',
-    how: cut(step.how, fit.howMost),
+    how: tied(cut(step.how, fit.howMost)),
     weights: step.kind === 'mix' ? step.lines.map((line) => [weight(line.g, units), line.ingredient]) : [],
     total:
       step.kind === 'mix'
@@ -137,7 +156,10 @@ function stepOf(step: Step, i: number, data: MethodCardData, fit: Fit, notes: No
 
 function picturesOf(data: MethodCardData, fit: Fit) {
   const { units } = data.kitchen;
-  return data.cooks.filter(isCooked).map((cooked) => {
+  const cooks = data.cooks.filter(isCooked);
+  /** Two cooks share the room of one. */
+  const room = cooks.length > 1 ? 0.62 : 1;
+  return cooks.map((cooked) => {
     const { liftOut } = verdictOf(cooked.problem, cooked.result, cooked.cookStages);
     const frame = [...cooked.result.frames].sort(
       (a, b) => Math.abs(a.t - liftOut) - Math.abs(b.t - liftOut),
@@ -152,7 +174,7 @@ function picturesOf(data: MethodCardData, fit: Fit) {
           : picture(
               cutThroughScene(cooked.result, frame, {
                 width: 430,
-                maxHeight: 130,
+                maxHeight: 122 * room,
                 units,
                 needed: cooked.problem.target.s,
               }),
@@ -160,7 +182,12 @@ function picturesOf(data: MethodCardData, fit: Fit) {
       curves: fit.without.has('curves')
         ? null
         : picture(
-            curvesScene(cooked.result, { width: 430, height: 230, units, target: cooked.problem.target }),
+            curvesScene(cooked.result, {
+              width: 430,
+              height: 240 * Math.sqrt(room),
+              units,
+              target: cooked.problem.target,
+            }),
           ),
     };
   });
@@ -191,7 +218,7 @@ export function methodCard(data: MethodCardData, fit: Fit = fits[0]!): TypstDocu
     what: `${dish.part}, ${dish.species}`,
     version: `Version ${version.number}`,
     kitchen: kitchen.name,
-    place: kitchen.place,
+    place: placeName(kitchen.place),
     signed: version.status === 'signed',
     signature: signature(data),
     story: fit.without.has('story') ? '' : dish.story,
@@ -199,7 +226,10 @@ export function methodCard(data: MethodCardData, fit: Fit = fits[0]!): TypstDocu
       ? { holds: true, text: `${dish.law.status}: ${dish.law.reason}` }
       : { holds: false, text: `${dish.law.status.toUpperCase()}. ${dish.law.reason}` },
     size: fit.size,
-    ribbon: null,
+    ribbon:
+      fit.without.has('ribbon') || version.method.length === 0
+        ? null
+        : picture(methodRibbonScene(version.method, { width: 960, units: kitchen.units })),
     steps,
     pictures: picturesOf(data, fit),
     notes: fit.without.has('bases') ? [] : notes.texts,

@@ -39,6 +39,6 @@ export const prelude = `
 #let strong-text(body) = text(weight: 600, body)
 #let rule(colour: ink, thickness: 0.6pt) = line(length: 100%, stroke: thickness + colour)
 #let picture(p, width: 100%) = image(bytes(p.svg), format: "svg", width: width, alt: p.alt)
-#let stamp(words) = place(center + horizon, rotate(-32deg, text(font: "Literata", weight: 600, size: 58pt, fill: rust.transparentize(78%), words)))
+#let stamp(words) = place(center + horizon, rotate(-40deg, reflow: false, box(width: 300mm, align(center, text(font: "Literata", weight: 600, size: 56pt, fill: rust.transparentize(80%), words)))))
 #let invented = text(weight: 600, fill: rust, "Invented data: demo kitchen. Proves nothing about any real food.")
 `;

@@ -78,12 +78,22 @@ export function typeset(document: TypstDocument): Typeset {
   };
 }
 
-/** Exactly one A4 page, set as large as it can be. */
+/** Exactly one A4 page, set as large as it can be: the first of the ways to set it that comes to one page. */
 export async function methodCardPdf(data: MethodCardData): Promise<Uint8Array> {
-  for (const fit of fits) {
-    const card = typeset(methodCard(data, fit));
-    if (card.pages === 1) return card.pdf();
+  const setAt = (i: number) => typeset(methodCard(data, fits[i]!));
+  // The ways go from roomiest to tightest, so the first that fits is found by halving.
+  let low = 0;
+  let high = fits.length - 1;
+  let best: Typeset | undefined;
+  while (low <= high) {
+    const middle = (low + high) >> 1;
+    const card = setAt(middle);
+    if (card.pages === 1) {
+      best = card;
+      high = middle - 1;
+    } else low = middle + 1;
   }
+  if (best !== undefined) return best.pdf();
   throw new DoesNotFit(
     `The method card of ${data.dish.name} does not fit one page with everything left off that may be: its ${data.version.method.length} steps hold more limits and weights than a page holds. Shorten the names of limits or split the dish.`,
   );
