@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import type { Batch, Kitchen } from '../../../contract/records.ts';
 import type { Ask, Step } from '../../../contract/steps.ts';
 import { Button } from '../../parts/button.tsx';
@@ -34,6 +34,10 @@ export function AskView(props: AskProps) {
     if (why.trim() === '') throw new Error('Say why the old line is wrong; the record keeps both.');
     return why.trim();
   };
+  const correction = useRef<HTMLElement>(null);
+  useEffect(() => {
+    if (correcting !== null) correction.current?.scrollIntoView({ block: 'nearest' });
+  }, [correcting]);
   const correct = (line: Line | null) => {
     setCorrecting(line);
     setWhy('');
@@ -70,7 +74,7 @@ export function AskView(props: AskProps) {
         </p>
       ))}
       {correcting === null ? null : (
-        <section className="correcting stack" aria-label="Correction">
+        <section className="correcting stack" aria-label="Correction" ref={correction}>
           <p>
             Correcting{' '}
             <strong>

@@ -140,7 +140,7 @@ function StepTurn({
       )}
       {after === undefined ? null : (
         <Link
-          className="button button-line step-turn-on"
+          className={`button button-line step-turn-on${progress[index]?.left === 0 ? ' button-strong' : ''}`}
           href={at.batchStep(kitchen.id, batch.id, index + 2)}
         >
           {after.step.name} ›

@@ -126,6 +126,9 @@ export function CoreView(props: CoreProps) {
         </details>
       )}
       <Caution place={kitchen.place}>
+        {[...new Set(verdicts.flatMap((v) => v.cautions))].map((c) => (
+          <p key={c}>{c}</p>
+        ))}
         <p>
           A few readings show only those moments; between them the colder is taken when cooking, the warmer
           when chilling.
@@ -173,12 +176,6 @@ function Live({ verdicts, fault, noRules, first, last, heat, zone }: LiveProps) 
           {words.map(({ verdict, word }) => (
             <Verdict key={verdict.rule} state={states[word.tone]} word={verdict.title}>
               {word.words}
-              {verdict.cautions.map((c) => (
-                <span key={c} className="live-caution">
-                  {' '}
-                  {c}
-                </span>
-              ))}
             </Verdict>
           ))}
           <Basis

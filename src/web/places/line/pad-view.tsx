@@ -1,4 +1,4 @@
-import { useId, useRef, useState } from 'react';
+import { useEffect, useId, useRef, useState } from 'react';
 import type { Ask } from '../../../contract/steps.ts';
 import { Button } from '../../parts/button.tsx';
 import { type Measure, say, toBase, type Unit, type Units, unitsFor } from './measures.ts';
@@ -37,6 +37,10 @@ export function Pad({ ask, measure, units, expected, limit, onKeep, keepWord }: 
   const input = useRef<HTMLInputElement>(null);
   const id = useId();
   const n = total(text);
+  const question = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    if (doubt !== null) question.current?.focus();
+  }, [doubt]);
 
   const type = (key: Key) => {
     setText((was) => press(was, key));
@@ -141,7 +145,7 @@ export function Pad({ ask, measure, units, expected, limit, onKeep, keepWord }: 
           role="alertdialog"
           aria-labelledby={`${id}-doubt`}
           tabIndex={-1}
-          ref={(element) => element?.focus()}
+          ref={question}
         >
           <p id={`${id}-doubt`}>{doubt.question}</p>
           {doubt.instead.map((i) => (

@@ -47,13 +47,13 @@ export function WhatNow({ step, ask, finding, advice, onDecide }: WhatNowProps) 
   };
   return (
     <section className="what-now" aria-labelledby={`${id}-title`}>
-      <h3 id={`${id}-title`} role="alert">
-        Out of limit: {finding}. What now?
-      </h3>
+      <div role="alert">
+        <h3 id={`${id}-title`}>Out of limit: {finding}. What now?</h3>
+      </div>
       <p>
         {ask.basis === undefined || ask.basis === ''
           ? 'This is a critical limit.'
-          : `Why the limit: ${ask.basis}.`}
+          : `Why the limit: ${ask.basis.replace(/\.$/, '')}.`}
       </p>
       {advice === null ? null : <p className="what-now-advice">{advice}</p>}
       <fieldset className="courses">
