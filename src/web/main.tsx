@@ -2,6 +2,7 @@ import '@fontsource-variable/literata/opsz.css';
 import '@fontsource-variable/source-sans-3';
 import './look/tokens.css';
 import './look/base.css';
+import './parts/fold.css';
 import './look/print.css';
 import { QueryClientProvider } from '@tanstack/react-query';
 import { StrictMode } from 'react';

@@ -1,0 +1,187 @@
+import { useState } from 'react';
+import { Link, useLocation } from 'wouter';
+import { documents } from '../../../../contract/operations.ts';
+import type { Dish, Kitchen, Version } from '../../../../contract/records.ts';
+import { at } from '../../../addresses.ts';
+import { call, queryClient, Refusal } from '../../../api.ts';
+import { Button } from '../../../parts/button.tsx';
+import { Dialog } from '../../../parts/dialog.tsx';
+import { TextField } from '../../../parts/field.tsx';
+import { moment } from '../../../parts/moment.ts';
+import { Problem } from '../../../parts/problem.tsx';
+import { say } from '../../../parts/toast.tsx';
+import { lawWords } from '../stage-words.ts';
+import { Evidence } from './evidence.tsx';
+import type { Bench } from './use-bench.ts';
+
+export interface VersionsProps {
+  readonly kitchen: Kitchen;
+  readonly dish: Dish;
+  readonly version: Version;
+  readonly bench: Bench;
+}
+
+const todoFor: Record<string, string> = {
+  unsafe: 'Open the cook step: it says how many minutes more would do. Change it, and sign again.',
+  unlawful: 'See “May it be served?” at the top for what to do. Until then the dish stays an idea.',
+  unfinished: 'Put right what is named, and sign again.',
+  conflict: 'Somebody saved in between. Look at the draft again before you sign it.',
+};
+
+/** Sign, print, begin anew, make it; and every version there has been. */
+export function Versions({ kitchen, dish, version, bench }: VersionsProps) {
+  const [asking, setAsking] = useState(false);
+  const draft = dish.versions.find((v) => v.status === 'draft');
+  return (
+    <section className="bench-rule stack" aria-labelledby="versions">
+      <h2 id="versions">Version {version.number}</h2>
+      {version.status === 'draft' ? (
+        <Sign kitchen={kitchen} dish={dish} version={version} bench={bench} />
+      ) : (
+        <Signed kitchen={kitchen} dish={dish} version={version} />
+      )}
+      <div className="row not-on-paper">
+        <a className="button" href={documents.methodCard(kitchen.id, version.id)}>
+          Method card (PDF)
+        </a>
+        {draft === undefined ? (
+          <Button onPress={() => setAsking(true)}>New version because…</Button>
+        ) : draft.id === version.id ? null : (
+          <Link className="button" href={at.dish(kitchen.id, dish.id)}>
+            Go to the draft, version {draft.number}
+          </Link>
+        )}
+      </div>
+      <h3>All versions</h3>
+      <ol className="version-list" reversed>
+        {[...dish.versions].reverse().map((v) => (
+          <li key={v.id}>
+            <Link
+              href={
+                v.id === dish.current.id
+                  ? at.dish(kitchen.id, dish.id)
+                  : at.version(kitchen.id, dish.id, v.id)
+              }
+              aria-current={v.id === version.id ? 'true' : undefined}
+            >
+              Version {v.number}
+            </Link>
+            <span>{v.reason === '' ? 'No reason given.' : v.reason}</span>
+            <span className="quiet small">
+              {v.status === 'signed' && v.signedAt !== null
+                ? `signed by ${v.signedBy ?? 'somebody'}, ${moment(v.signedAt, kitchen.zone)}`
+                : `draft by ${v.createdBy}, ${moment(v.createdAt, kitchen.zone)}`}
+            </span>
+          </li>
+        ))}
+      </ol>
+      {asking ? <NewVersion kitchen={kitchen} dish={dish} onClose={() => setAsking(false)} /> : null}
+    </section>
+  );
+}
+
+async function readAgain(): Promise<void> {
+  await Promise.all(
+    ['dish', 'dishes', 'version'].map((name) => queryClient.invalidateQueries({ queryKey: [name] })),
+  );
+}
+
+function Sign({ kitchen, dish, version, bench }: VersionsProps) {
+  const [error, setError] = useState<unknown>(null);
+  const law = lawWords(dish.law);
+  const sign = async () => {
+    setError(null);
+    await bench.saveNow();
+    if (bench.isSaved()) {
+      try {
+        await call('signVersion', {
+          params: { kitchenId: kitchen.id, versionId: version.id },
+          body: { rev: bench.rev() },
+        });
+        await readAgain();
+        say(`Version ${version.number} is signed.`);
+      } catch (caught) {
+        setError(caught);
+      }
+    } else
+      setError(new Error('The draft is not saved yet, so it was not signed. See above why, and what to do.'));
+  };
+  return (
+    <div className="stack">
+      <p className="measure">
+        Signing freezes this version: the engine is run once more on every cook step, and the answer is kept
+        with your name. It is refused when the coldest point does not hold, or when the law stops the part.
+      </p>
+      {law.stops ? (
+        <p className="measure">
+          <strong>It cannot be signed now:</strong> {law.word.toLowerCase()}. {law.todo}
+        </p>
+      ) : null}
+      <div>
+        <Button kind="strong" onPress={sign} busy="Running the engine…">
+          Sign this version
+        </Button>
+      </div>
+      {error === null ? null : (
+        <Problem
+          error={error}
+          {...(error instanceof Refusal && todoFor[error.code] !== undefined
+            ? { todo: todoFor[error.code] as string }
+            : {})}
+        />
+      )}
+    </div>
+  );
+}
+
+function Signed({ kitchen, dish, version }: Omit<VersionsProps, 'bench'>) {
+  return (
+    <div className="stack">
+      <p>
+        Signed by {version.signedBy ?? 'somebody'}
+        {version.signedAt === null ? '' : ` on ${moment(version.signedAt, kitchen.zone)}`}.
+      </p>
+      {version.evidence === null ? null : <Evidence evidence={version.evidence} kitchen={kitchen} />}
+      <div>
+        <Link
+          className="button button-strong"
+          href={`${at.place(kitchen.id, 'line')}?dish=${dish.id}&version=${version.id}`}
+        >
+          Start a batch
+        </Link>
+      </div>
+    </div>
+  );
+}
+
+function NewVersion({
+  kitchen,
+  dish,
+  onClose,
+}: {
+  readonly kitchen: Kitchen;
+  readonly dish: Dish;
+  readonly onClose: () => void;
+}) {
+  const [reason, setReason] = useState('');
+  const [, navigate] = useLocation();
+  const begin = async () => {
+    if (reason.trim() === '') throw new Error('Say why: in a year nobody remembers.');
+    await call('newVersion', {
+      params: { kitchenId: kitchen.id, dishId: dish.id },
+      body: { reason: reason.trim() },
+    });
+    await readAgain();
+    onClose();
+    navigate(at.dish(kitchen.id, dish.id));
+  };
+  return (
+    <Dialog open title="New version because…" onClose={onClose}>
+      <p className="quiet">It begins as a copy of the newest version. Change one thing.</p>
+      <TextField label="Because" value={reason} onChange={setReason} lines={3} maxLength={500} autoFocus />
+      <Button kind="strong" onPress={begin} busy="Copying…">
+        Begin version {Math.max(...dish.versions.map((v) => v.number)) + 1}
+      </Button>
+    </Dialog>
+  );
+}

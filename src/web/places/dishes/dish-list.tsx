@@ -1,0 +1,104 @@
+import { Link } from 'wouter';
+import type { DishSummary } from '../../../contract/records.ts';
+import { methodRibbonScene } from '../../../documents/pictures/method-ribbon.ts';
+import { useActions } from '../../actions.ts';
+import { at } from '../../addresses.ts';
+import { useOperation } from '../../api.ts';
+import { useKitchen } from '../../kitchen.tsx';
+import { EmptyPlace } from '../../parts/empty-place.tsx';
+import { Problem } from '../../parts/problem.tsx';
+import { Verdict } from '../../parts/verdict.tsx';
+import { SceneView } from '../../pictures/SceneView.tsx';
+import { useWidth } from '../../pictures/use-width.ts';
+import { lawWords, stageWords } from './stage-words.ts';
+import './dishes.css';
+
+/** All dishes, each drawn by its method. */
+export function DishList() {
+  const kitchen = useKitchen();
+  const dishes = useOperation('dishes', { params: { kitchenId: kitchen.id } });
+  useActions([
+    {
+      id: 'new dish',
+      label: 'Add a dish',
+      run: () => document.querySelector<HTMLAnchorElement>('#new-dish')?.click(),
+    },
+  ]);
+  const add = (
+    <Link id="new-dish" href={at.newDish(kitchen.id)} className="button button-strong">
+      Add a dish
+    </Link>
+  );
+  return (
+    <div className="page stack-wide">
+      <div className="dishes-head">
+        <h1>Dishes</h1>
+        {dishes.data !== undefined && dishes.data.length > 0 ? add : null}
+      </div>
+      {dishes.error === null ? null : <Problem error={dishes.error} retry={() => dishes.refetch()} />}
+      {dishes.isPending ? <p className="quiet">Reading the dishes…</p> : null}
+      {dishes.data?.length === 0 ? (
+        <EmptyPlace
+          title="A dish is a method: steps in order, each with its settings and its limits."
+          action={add}
+        >
+          <p>
+            Begin with the part that is thrown away. Here it is cured, filled, cooked on screen, chilled and
+            kept, until its coldest point is safe and it is worth a place on the menu.
+          </p>
+        </EmptyPlace>
+      ) : null}
+      <ol className="dish-list">
+        {(dishes.data ?? []).map((dish) => (
+          <DishRow key={dish.id} dish={dish} />
+        ))}
+      </ol>
+    </div>
+  );
+}
+
+function DishRow({ dish }: { readonly dish: DishSummary }) {
+  const kitchen = useKitchen();
+  const law = lawWords(dish.law);
+  return (
+    <li className="dish-row">
+      <div className="dish-row-words">
+        <h2>
+          <Link href={at.dish(kitchen.id, dish.id)} className="dish-link">
+            {dish.name}
+          </Link>
+        </h2>
+        <p className="quiet">
+          {dish.species}, {dish.part} · <strong className="dish-stage">{stageWords[dish.stage]}</strong>
+          {dish.signedVersion === null ? '' : `, version ${dish.signedVersion}`}
+        </p>
+        {dish.law.status === 'food' ? null : (
+          <Verdict state={law.state} word={law.word}>
+            {law.stops ? <p className="small">Stays an idea. {dish.law.reason}</p> : null}
+          </Verdict>
+        )}
+      </div>
+      <SmallRibbon dish={dish} />
+    </li>
+  );
+}
+
+function SmallRibbon({ dish }: { readonly dish: DishSummary }) {
+  const kitchen = useKitchen();
+  const [ref, width] = useWidth<HTMLDivElement>();
+  const whole = useOperation('dish', { params: { kitchenId: kitchen.id, dishId: dish.id } });
+  const method = whole.data?.current.method;
+  return (
+    <div className="dish-ribbon" ref={ref}>
+      {method === undefined || width === 0 ? null : method.length === 0 ? (
+        <p className="quiet small">No steps yet.</p>
+      ) : (
+        <SceneView
+          scene={methodRibbonScene(method, { width, small: true, units: kitchen.units })}
+          table="none"
+        />
+      )}
+      {dish.stepKinds.length === 0 ? null : <p className="quiet small">{dish.stepKinds.join(' · ')}</p>}
+    </div>
+  );
+}

@@ -1,0 +1,11 @@
+import type { ReactNode } from 'react';
+
+/** What should happen, set apart from what is set. */
+export function Foreseen({ children }: { readonly children: ReactNode }) {
+  return (
+    <section className="foreseen" aria-label="What to expect">
+      <h4>Expect</h4>
+      <div className="stack">{children}</div>
+    </section>
+  );
+}

@@ -1,0 +1,152 @@
+import { useEffect, useRef, useState } from 'react';
+import type { Composition } from '../../../../contract/quantities.ts';
+import type { Ingredient } from '../../../../contract/records.ts';
+import type { MixLine } from '../../../../contract/steps.ts';
+import { plainNumber } from '../../../../core/units.ts';
+import { Button } from '../../../parts/button.tsx';
+import { NumberField } from '../../../parts/number-field.tsx';
+import { lineFor } from './known-line.ts';
+import { isTable } from './pasted-lines.ts';
+
+export interface MixLineProps {
+  readonly index: number;
+  readonly line: MixLine;
+  readonly total: number;
+  readonly known: readonly Ingredient[];
+  readonly currency: string;
+  readonly readOnly: boolean;
+  readonly fresh: boolean;
+  readonly onChange: (line: MixLine, about: string) => void;
+  readonly onRemove: () => void;
+  readonly onEnter: () => void;
+  readonly onPaste: (text: string) => void;
+}
+
+const parts = ['water', 'protein', 'fat', 'carbohydrate', 'fibre', 'ash'] as const;
+const short = (c: Composition) =>
+  `${plainNumber(c.water * 100, 0)} water, ${plainNumber(c.protein * 100, 0)} protein, ${plainNumber(c.fat * 100, 0)} fat`;
+
+/** The name typed anew: what was known of another ingredient does not stay with it. */
+function renamed(line: MixLine, name: string, known: readonly Ingredient[]): MixLine {
+  const next = lineFor(name, line.g, known);
+  if (next.ingredientId !== undefined) return next;
+  if (line.ingredientId === undefined) return { ...line, ingredient: name };
+  return { ingredient: name, g: line.g };
+}
+
+export function MixLineRow(props: MixLineProps) {
+  const { index, line, total, known, readOnly, fresh } = props;
+  const [open, setOpen] = useState(false);
+  const name = useRef<HTMLInputElement>(null);
+  useEffect(() => {
+    if (fresh) name.current?.select();
+  }, [fresh]);
+  return (
+    <li className="mix-line">
+      <input
+        ref={name}
+        className="control"
+        aria-label={`Ingredient ${index + 1}`}
+        value={line.ingredient}
+        list="known-ingredients"
+        maxLength={200}
+        readOnly={readOnly}
+        onChange={(e) => props.onChange(renamed(line, e.target.value, known), 'name')}
+        onPaste={(e) => {
+          const text = e.clipboardData.getData('text');
+          if (readOnly || !isTable(text)) return;
+          e.preventDefault();
+          props.onPaste(text);
+        }}
+        onKeyDown={(e) => {
+          if (e.key === 'Enter' && !readOnly) props.onEnter();
+        }}
+      />
+      <NumberField
+        className="mix-weight"
+        label={<span className="unseen">Weight of {line.ingredient}</span>}
+        unit="g"
+        value={line.g}
+        low={0}
+        high={1_000_000}
+        readOnly={readOnly}
+        onChange={(g) => g !== null && props.onChange({ ...line, g }, 'weight')}
+        onEnter={props.onEnter}
+      />
+      <span className="number quiet">{total > 0 ? `${plainNumber((line.g / total) * 100, 1)} %` : ''}</span>
+      <span className="mix-made">
+        <button type="button" className="mix-known" aria-expanded={open} onClick={() => setOpen(!open)}>
+          {line.composition === undefined ? 'not known: say' : short(line.composition)}
+        </button>
+        {readOnly ? null : (
+          <Button kind="quiet" onPress={props.onRemove} label={`Remove ${line.ingredient}`}>
+            Remove
+          </Button>
+        )}
+      </span>
+      {index === 0 ? (
+        <datalist id="known-ingredients">
+          {known.map((i) => (
+            <option key={i.id} value={i.name} />
+          ))}
+        </datalist>
+      ) : null}
+      {open ? <LineDetails {...props} /> : null}
+    </li>
+  );
+}
+
+const nothing: Composition = { water: 0, protein: 0, fat: 0, carbohydrate: 0, fibre: 0, ash: 0 };
+
+function LineDetails({ line, known, currency, readOnly, onChange }: MixLineProps) {
+  const sum = line.composition === undefined ? 0 : parts.reduce((s, c) => s + line.composition![c], 0);
+  const source = known.find((i) => i.id === line.ingredientId)?.source;
+  return (
+    <div className="mix-details">
+      <div className="fields">
+        {parts.map((c) => (
+          <NumberField
+            key={c}
+            label={c}
+            unit="%"
+            value={line.composition === undefined ? null : line.composition[c] * 100}
+            low={0}
+            high={100}
+            readOnly={readOnly}
+            onChange={(v) =>
+              v !== null &&
+              onChange({ ...line, composition: { ...(line.composition ?? nothing), [c]: v / 100 } }, c)
+            }
+          />
+        ))}
+        <NumberField
+          label="salt in it"
+          unit="%"
+          value={line.salt === undefined ? null : line.salt * 100}
+          low={0}
+          high={100}
+          readOnly={readOnly}
+          onChange={(v) => v !== null && onChange({ ...line, salt: v / 100 }, 'salt')}
+          hint="Counted within the ash."
+        />
+        <NumberField
+          label="price"
+          unit={`${currency} a kg`}
+          value={line.pricePerKg === undefined ? null : line.pricePerKg / 100}
+          low={0}
+          high={10_000_000}
+          readOnly={readOnly}
+          onChange={(v) => v !== null && onChange({ ...line, pricePerKg: Math.round(v * 100) }, 'price')}
+        />
+      </div>
+      {line.composition !== undefined && Math.abs(sum - 1) > 0.005 ? (
+        <p className="field-error">
+          These sum to {plainNumber(sum * 100, 1)} %; they should sum to 100 ± 0.5 %.
+        </p>
+      ) : null}
+      <p className="quiet small">
+        {source === undefined || source === '' ? 'Nobody has said where this composition is from.' : source}
+      </p>
+    </div>
+  );
+}

@@ -1,0 +1,269 @@
+/** The steps that are a handful of fields: trim, rinse and dry, wrap, keep, finish, plate. */
+import type { StepOf } from '../../../../contract/steps.ts';
+import { filmResistance, throughResistance } from '../../../../core/properties/media.ts';
+import { formatQuantity } from '../../../../core/units.ts';
+import { Choice } from '../../../parts/choice.tsx';
+import { TextField } from '../../../parts/field.tsx';
+import { NumberField } from '../../../parts/number-field.tsx';
+import { Verdict } from '../../../parts/verdict.tsx';
+import { Foreseen } from './foreseen.tsx';
+import type { StepForm } from './step-form.ts';
+
+export function TrimFields({ kitchen, step, set, readOnly }: StepForm<StepOf<'trim'>>) {
+  const left = (step.weightG * step.yieldPct) / 100;
+  return (
+    <>
+      <div className="fields">
+        <TextField
+          label="Part"
+          value={step.part}
+          maxLength={200}
+          readOnly={readOnly}
+          onChange={(part) => set({ part }, 'part')}
+        />
+        <NumberField
+          label="Weight as it comes"
+          unit="g"
+          value={step.weightG}
+          low={0}
+          high={1_000_000}
+          readOnly={readOnly}
+          onChange={(v) => v !== null && set({ weightG: v }, 'weightG')}
+        />
+        <NumberField
+          label="Yield"
+          unit="%"
+          value={step.yieldPct}
+          low={0}
+          high={100}
+          readOnly={readOnly}
+          onChange={(v) => v !== null && set({ yieldPct: v }, 'yieldPct')}
+          hint="What is left after trimming."
+        />
+      </div>
+      <Foreseen>
+        <p>
+          Leaves <strong>{formatQuantity(left, 'mass', kitchen.units)}</strong>;{' '}
+          {formatQuantity(step.weightG - left, 'mass', kitchen.units)} goes elsewhere: stock, fat, bin.
+        </p>
+      </Foreseen>
+    </>
+  );
+}
+
+export function RinseFields({ step, set, readOnly }: StepForm<StepOf<'rinse and dry'>>) {
+  return (
+    <div className="fields">
+      <NumberField
+        label="Rinse"
+        unit="min"
+        value={step.rinseMin}
+        low={0}
+        high={10_080}
+        readOnly={readOnly}
+        onChange={(v) => v !== null && set({ rinseMin: v }, 'rinseMin')}
+      />
+      <NumberField
+        label="Dry"
+        unit="min"
+        value={step.dryMin}
+        low={0}
+        high={10_080}
+        readOnly={readOnly}
+        onChange={(v) => v !== null && set({ dryMin: v }, 'dryMin')}
+        hint="Uncovered, cold."
+      />
+    </div>
+  );
+}
+
+/** The coefficient that steam brings before any wrap: the default of the published table, for comparison. */
+const STEAM_H = 1_000;
+
+export function WrapFields({ step, set, readOnly }: StepForm<StepOf<'wrap'>>) {
+  const resistance =
+    step.layers === 0 || step.micrometres === 0
+      ? 0
+      : filmResistance(step.micrometres * 1e-6, step.kWmK, step.layers);
+  const through = throughResistance(STEAM_H, resistance);
+  return (
+    <>
+      <div className="fields">
+        <TextField
+          label="Wrapped in"
+          value={step.material}
+          maxLength={200}
+          readOnly={readOnly}
+          onChange={(material) => set({ material }, 'material')}
+        />
+        <NumberField
+          label="Layers"
+          unit=""
+          whole
+          value={step.layers}
+          low={0}
+          high={40}
+          readOnly={readOnly}
+          onChange={(v) => v !== null && set({ layers: v }, 'layers')}
+        />
+        <NumberField
+          label="One layer is"
+          unit="µm"
+          value={step.micrometres}
+          low={0}
+          high={2_000}
+          readOnly={readOnly}
+          onChange={(v) => v !== null && set({ micrometres: v }, 'micrometres')}
+          hint="Kitchen film is about 10 µm. 0: no hindrance to heat."
+        />
+        <NumberField
+          label="Conductivity"
+          unit="W/(m K)"
+          value={step.kWmK}
+          low={0.01}
+          high={500}
+          readOnly={readOnly}
+          onChange={(v) => v !== null && set({ kWmK: v }, 'kWmK')}
+          hint="Film 0.17 to 0.36, earthenware 1, steel 15: from memory of handbooks."
+        />
+      </div>
+      <Foreseen>
+        <p>
+          {resistance === 0
+            ? 'Heat passes as if there were no wrap.'
+            : `In steam the wrap takes the heat that reaches the surface from ${STEAM_H} to ${Math.round(through)} W/(m² K). The cook step reckons with it. A tenth of a millimetre of trapped air does more than all the film.`}
+        </p>
+      </Foreseen>
+    </>
+  );
+}
+
+export function KeepFields({ step, set, readOnly }: StepForm<StepOf<'keep'>>) {
+  return (
+    <>
+      <div className="fields">
+        <NumberField
+          label="Never warmer than"
+          unit="°C"
+          value={step.maxC}
+          low={-30}
+          high={20}
+          readOnly={readOnly}
+          onChange={(v) => v !== null && set({ maxC: v }, 'maxC')}
+        />
+        <NumberField
+          label="Keeps"
+          unit="days"
+          value={step.days}
+          low={0}
+          high={365}
+          readOnly={readOnly}
+          onChange={(v) => v !== null && set({ days: v }, 'days')}
+        />
+        <Choice
+          label="Packed"
+          value={step.packed}
+          readOnly={readOnly}
+          options={[
+            { value: 'open or covered', label: 'Open or covered' },
+            { value: 'vacuum-packed', label: 'Vacuum-packed' },
+          ]}
+          onChange={(packed) => set({ packed }, 'packed')}
+        />
+      </div>
+      <Foreseen>
+        <Verdict state="unknown" word="How long it stays safe is not reckoned here yet">
+          <p>
+            The days are the kitchen’s own. Have them checked by a qualified person
+            {step.packed === 'vacuum-packed'
+              ? ': without air, Clostridium botulinum can grow in the cold, and guidance for vacuum packs is stricter than a number of days.'
+              : '.'}
+          </p>
+        </Verdict>
+      </Foreseen>
+    </>
+  );
+}
+
+export function FinishFields({ step, set, readOnly }: StepForm<StepOf<'finish'>>) {
+  return (
+    <div className="fields">
+      <TextField
+        label="By"
+        value={step.by}
+        maxLength={200}
+        readOnly={readOnly}
+        onChange={(by) => set({ by }, 'by')}
+        hint="Hot oven, its own fat, salamander…"
+      />
+      <NumberField
+        label="At"
+        unit="°C"
+        value={step.mediumC}
+        low={-80}
+        high={300}
+        readOnly={readOnly}
+        onChange={(v) => v !== null && set({ mediumC: v }, 'mediumC')}
+      />
+      <NumberField
+        label="For"
+        unit="min"
+        value={step.min}
+        low={0}
+        high={10_080}
+        readOnly={readOnly}
+        onChange={(v) => v !== null && set({ min: v }, 'min')}
+      />
+      <NumberField
+        label="Core when done"
+        unit="°C"
+        optional
+        value={step.coreC ?? null}
+        low={0}
+        high={100}
+        readOnly={readOnly}
+        onChange={(v) =>
+          set(v === null ? ({ coreC: undefined } as Partial<StepOf<'finish'>>) : { coreC: v }, 'coreC')
+        }
+        hint="Leave empty where it is not measured."
+      />
+    </div>
+  );
+}
+
+export function PlateFields({ kitchen, method, step, set, readOnly }: StepForm<StepOf<'plate'>>) {
+  const fill = method.find((s) => s.kind === 'fill');
+  const served = step.portionG * step.portionsPerPiece;
+  return (
+    <>
+      <div className="fields">
+        <NumberField
+          label="A portion"
+          unit="g"
+          value={step.portionG}
+          low={0}
+          high={5_000}
+          readOnly={readOnly}
+          onChange={(v) => v !== null && set({ portionG: v }, 'portionG')}
+        />
+        <NumberField
+          label="Portions from a piece"
+          unit=""
+          value={step.portionsPerPiece}
+          low={0.01}
+          high={1_000}
+          readOnly={readOnly}
+          onChange={(v) => v !== null && set({ portionsPerPiece: v }, 'portionsPerPiece')}
+        />
+      </div>
+      <Foreseen>
+        <p>
+          A piece gives {formatQuantity(served, 'mass', kitchen.units)} on plates
+          {fill?.kind === 'fill'
+            ? `; ${formatQuantity(fill.gramsPerPiece, 'mass', kitchen.units)} of filling went into it.`
+            : '.'}
+        </p>
+      </Foreseen>
+    </>
+  );
+}
