@@ -219,9 +219,10 @@ function late(limit: { readonly fromC: number; readonly s: number }, log: Log, d
   for (let i = 1; i < log.length; i++) {
     const a = log[i - 1]!;
     const b = log[i]!;
-    if (b.s > doneAt) break;
-    if (a.C <= limit.fromC && b.C > limit.fromC)
-      left = crossing({ index: i, s1: a.s, s2: b.s, C1: a.C, C2: b.C, hole: false }, limit.fromC);
+    if (a.s > doneAt) break;
+    if (!(a.C <= limit.fromC && b.C > limit.fromC)) continue;
+    const at = crossing({ index: i, s1: a.s, s2: b.s, C1: a.C, C2: b.C, hole: false }, limit.fromC);
+    if (at <= doneAt) left = at;
   }
   const took = doneAt - (left ?? log[0]!.s);
   if (took > limit.s * (1 + rounding))

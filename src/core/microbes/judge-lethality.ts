@@ -63,7 +63,7 @@ export function judgeLethality(rule: LethalityRule, log: Log, gap: number): Verd
   const missing = limit - counted;
   const rate = rateAt(counting, last.C);
   const more = rate > 0 ? missing / rate : null;
-  const tooCold = plain > 0 && counted === 0 && log.every((p) => p.C < rule.floorC - hair);
+  const tooCold = log.every((p) => p.C < rule.floorC - hair);
   const next =
     more === null
       ? `At ${degrees(last.C)} no time is enough: nothing is published below ${degrees(rule.floorC)}.`
@@ -82,7 +82,7 @@ export function judgeLethality(rule: LethalityRule, log: Log, gap: number): Verd
     cautions,
     parts: [part(at, counted, limit, false, log[0]!.s, last.s)],
     why: tooCold
-      ? `Not covered: the core never reached ${degrees(rule.floorC)}, and nothing is published below it.`
+      ? `Not covered: the core has not reached ${degrees(rule.floorC)}, and nothing is published below it.`
       : `Worth ${span(counted, 'down')} at ${at}; ${span(limit, 'up')} are asked. ${next}${overlooked}`,
   });
 }
