@@ -104,4 +104,18 @@ export const bloodPudding: DemoDish = {
   part: 'blood',
   story: 'A tray of the pig’s blood with oats: a slab, thin enough to cool in time.',
   versions: [{ by: 'Tobin Rusk', at: { daysAgo: 11, clock: '15:00' }, reason: 'First method.', method }],
+  trials: [
+    {
+      version: 1,
+      name: '30 mm against 40 mm tray',
+      expect: 'At 30 mm it cools in time in the chiller; at 40 mm it may not.',
+      by: 'Tobin Rusk',
+      at: { daysAgo: 7, clock: '14:30' },
+      conclusion: {
+        text: '30 mm. The 40 mm tray took 20 minutes longer to set and was still at 11 °C after an hour and a half.',
+        by: 'Wren Aldous',
+        at: { daysAgo: 5, clock: '15:10' },
+      },
+    },
+  ],
 };

@@ -150,4 +150,13 @@ export const brawn: DemoDish = {
   part: 'head',
   story: 'The head, brined, simmered, picked and set in its own liquor in a narrow mould.',
   versions: [{ by: 'Ines Tarrow', at: { daysAgo: 15, clock: '09:30' }, reason: 'First method.', method }],
+  trials: [
+    {
+      version: 1,
+      name: 'Narrow mould against the old wide one',
+      expect: 'The narrow one is cold in half the time and cuts as well.',
+      by: 'Ines Tarrow',
+      at: { daysAgo: 13, clock: '11:00' },
+    },
+  ],
 };

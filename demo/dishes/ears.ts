@@ -83,4 +83,13 @@ export const ears: DemoDish = {
   part: 'ear',
   story: 'Simmered soft, pressed, cut in ribbons and fried: the snack that pays for the head.',
   versions: [{ by: 'Tobin Rusk', at: { daysAgo: 8, clock: '17:00' }, reason: 'First method.', method }],
+  trials: [
+    {
+      version: 1,
+      name: 'Pressed overnight or two hours',
+      expect: 'Overnight cuts cleaner ribbons.',
+      by: 'Tobin Rusk',
+      at: { daysAgo: 4, clock: '16:45' },
+    },
+  ],
 };

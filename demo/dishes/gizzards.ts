@@ -96,4 +96,13 @@ export const gizzards: DemoDish = {
   part: 'gizzard',
   story: 'Tied round, cured and cooked slowly in the fat of the same birds.',
   versions: [{ by: 'Tobin Rusk', at: { daysAgo: 9, clock: '11:30' }, reason: 'First method.', method }],
+  trials: [
+    {
+      version: 1,
+      name: 'Tied against open',
+      expect: 'Tied ones keep their middle moist.',
+      by: 'Tobin Rusk',
+      at: { daysAgo: 6, clock: '12:15' },
+    },
+  ],
 };

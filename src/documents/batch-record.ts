@@ -126,9 +126,16 @@ function stepRows(step: Step, data: BatchRecordData, lines: Map<string, number>)
 function logOf(log: ProbeLog, data: BatchRecordData) {
   const { zone, units } = data.kitchen;
   const scene = logCurveScene(log, { width: 720, height: 190, units });
-  const shown = (v: number | null, unit: string) => {
+  const shown = (v: number | null, unit: string, decimals: number) => {
     if (v === null) return '';
-    return unit === '°C' ? temperature(v, units, 2) : `${number(v, 2)} ${unit}`;
+    return unit === '°C' ? temperature(v, units, decimals) : `${number(v, decimals)} ${unit}`;
+  };
+  /** What does not hold is never rounded onto its limit. */
+  const found = (j: ProbeLog['judgements'][number]) => {
+    const far = [2, 3, 4, 6, 9].find(
+      (n) => j.passes === true || shown(j.value, j.unit, n) !== shown(j.limit, j.unit, n),
+    );
+    return shown(j.value, j.unit, far ?? 2);
   };
   return {
     name: log.name,
@@ -142,8 +149,8 @@ function logOf(log: ProbeLog, data: BatchRecordData) {
       kind: `${j.place}; ${j.type}`,
       word: j.passes === true ? 'holds' : j.passes === false ? 'does not hold' : 'undecided',
       holds: j.passes === true,
-      value: shown(j.value, j.unit),
-      limit: shown(j.limit, j.unit),
+      value: found(j),
+      limit: shown(j.limit, j.unit, 2),
       at: j.decidingMin === null ? '' : `decided at ${number(j.decidingMin, 1)} min`,
       why: j.why,
       source: j.source,

@@ -45,7 +45,7 @@ function verdictText(verdict: CookVerdict, cooked: CookedStep, units: Units): { 
   const minutes = (s: number) =>
     `${number(s >= 1200 ? Math.floor(s / 60) : Math.floor(s / 6) / 10, 1)}\u00a0min`;
   const had = `The coldest point, ${placeText(verdict.coldSpot, units)}, gets ${minutes(verdict.got)} at ${reference} or its equal (z ${number(cooked.problem.target.z, 1)}\u00a0°C); it needs ${number(verdict.needed / 60, 1)}\u00a0min.`;
-  const out = `At lifting out, after ${duration(verdict.liftOut / 60)}, it is at ${temperature(verdict.coreAtLiftOut, units)}.`;
+  const out = `At lifting out, after ${duration(verdict.liftOut / 60)}, it is at ${temperature(Math.floor(verdict.coreAtLiftOut * 10) / 10, units)}.`;
   if (verdict.word === 'holds') return { word: 'Reckoned to hold', text: `${had} ${out}` };
   if (verdict.word === 'short')
     return { word: 'Does not hold', text: `${had} ${out} Not to be served as it stands.` };

@@ -20,7 +20,8 @@ export function valueText(kind: Ask['kind'], value: number | null, units: Units)
       return weight(value, units);
     case 'temperature':
     case 'core log':
-      return temperature(value, units);
+      // Two decimals: 69.96 °C against a limit of 70 °C must not be printed as 70 °C.
+      return temperature(value, units, 2);
     case 'duration':
       return `${number(value, 1)} min`;
     case 'count':
@@ -34,7 +35,7 @@ export function valueText(kind: Ask['kind'], value: number | null, units: Units)
 
 function untilText(stage: StageInput, units: Units, reckonedMin: number | undefined): string {
   const { until } = stage;
-  const about = reckonedMin === undefined ? '' : ` (reckoned ${duration(reckonedMin)})`;
+  const about = reckonedMin === undefined ? '' : ` (reckoned ${duration(Math.ceil(reckonedMin))})`;
   if ('min' in until) return duration(until.min);
   if ('coldestC' in until)
     return `until the coldest point is at ${temperature(until.coldestC, units)}${about}`;

@@ -140,6 +140,20 @@ describe('methodCardPdf', () => {
   });
 });
 
+test('a kitchen that thinks in Fahrenheit and ounces reads its card in them', async () => {
+  const data = demoCard(trotter);
+  const { text } = readPdf(
+    await methodCardPdf({
+      ...data,
+      kitchen: { ...data.kitchen, units: 'US', place: 'US', zone: 'America/Chicago' },
+    }),
+  );
+  const plain = text.replaceAll('\u00a0', ' ');
+  expect(plain).toContain('steam 212 °F, 34 min');
+  expect(plain).toContain('2 lb 2.6 oz');
+  expect(plain).toContain('Printed 25 Nov 2026, 04:30');
+});
+
 describe('markup in what people type', () => {
   const nasty = '#panic("x") $1/0$ *b* _i_ ] [ `raw` <label> @ref \\ // /* "quoted" #include "/etc/passwd"';
 
@@ -219,6 +233,16 @@ describe('batchRecordPdf', () => {
     expect(text).toContain('Overfilled by 170 g a piece');
     expect(text).toContain('not recorded');
     expect(text).not.toContain('Closed as fit to serve');
+  });
+
+  test('a value a hair short of its limit is not rounded onto it', async () => {
+    const data = recordOf(demoKitchen.batches[0]!);
+    const logs = data.batch.logs.map((l) => ({
+      ...l,
+      judgements: l.judgements.map((j) => ({ ...j, passes: false, value: 1.9996, limit: 2 })),
+    }));
+    const { text } = readPdf(await batchRecordPdf({ ...data, batch: { ...data.batch, logs } }));
+    expect(text.replaceAll('\u00a0', ' ')).toContain('1.9996 min');
   });
 
   test('the open batch is no record yet and lists what stands in the way', async () => {

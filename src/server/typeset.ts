@@ -2,7 +2,7 @@
  * Documents to PDF bytes. The typesetter reads nothing but what it is handed: its workspace is an empty folder of its own
  * and its fonts are the ones in the package, so the same input gives the same bytes on every machine.
  */
-import { mkdtempSync, readFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
@@ -46,10 +46,11 @@ function fonts(): Buffer[] {
 let compiler: NodeCompiler | undefined;
 
 function typesetter(): NodeCompiler {
-  compiler ??= NodeCompiler.create({
-    workspace: mkdtempSync(join(tmpdir(), 'fifth-quarter-typeset-')),
-    fontArgs: [{ fontBlobs: fonts() }],
-  });
+  if (compiler === undefined) {
+    const workspace = mkdtempSync(join(tmpdir(), 'fifth-quarter-typeset-'));
+    process.once('exit', () => rmSync(workspace, { recursive: true, force: true }));
+    compiler = NodeCompiler.create({ workspace, fontArgs: [{ fontBlobs: fonts() }] });
+  }
   return compiler;
 }
 

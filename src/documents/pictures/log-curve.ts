@@ -82,6 +82,7 @@ function decidingMarks(
   x: (s: number) => number,
   y: (C: number) => number,
   right: number,
+  bottom: number,
 ): Mark[] {
   const minute = j.passes === true ? j.decidingMin : (j.failedAtMin ?? j.decidingMin);
   if (minute === null) return [];
@@ -91,7 +92,10 @@ function decidingMarks(
   const ink = j.passes === true ? 'herb' : 'rust';
   const words =
     j.passes === true ? 'decides: holds' : j.passes === false ? 'decides: does not hold' : 'undecided here';
-  const near = px > right - 120;
+  // To the right where there is room, or to the left; above the curve's tail where the axis would be in the way.
+  const near = px + 9 + words.length * 6 > right;
+  const low = py > bottom - 30;
+  const beside = low ? py - (near ? 22 : 8) : py + 16;
   const shape: Mark =
     j.passes === true
       ? { kind: 'circle', x: px, y: py, r: 4.5, fill: 'paper', stroke: { ink, width: 2 } }
@@ -106,7 +110,7 @@ function decidingMarks(
           fill: 'paper',
           stroke: { ink, width: 2 },
         };
-  return [shape, text(near ? px - 9 : px + 9, py + 16, words, ink, near ? 'end' : 'start')];
+  return [shape, text(near ? px - 9 : px + 9, beside, words, ink, near ? 'end' : 'start')];
 }
 
 /** The log as a scene. `judgements` of rules that the book no longer holds are drawn without their lines. */
@@ -185,7 +189,7 @@ export function logCurveScene(log: DrawnLog, options: LogCurveOptions): Scene {
   });
   const line = thinned(log.points.map((p): Point => [x(p.s), y(p.C)]));
   if (line.length > 1) marks.push({ kind: 'polyline', points: line, stroke: { ink: 'ink', width: 1.8 } });
-  for (const j of log.judgements) marks.push(...decidingMarks(j, log, x, y, right));
+  for (const j of log.judgements) marks.push(...decidingMarks(j, log, x, y, right, bottom));
 
   return {
     width: options.width,
