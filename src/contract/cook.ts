@@ -157,7 +157,8 @@ export function surroundingsOf(stage: StageInput, path: string): { medium: Mediu
     refuse(`${path}.mediumC`, 'nothing', 'mediumC, mediumLog, or a medium that has a usual temperature');
   if (medium !== undefined) {
     if (typeof course === 'number') temperatureOf(medium, course, `${path}.mediumC`);
-    else course.forEach((point, i) => temperatureOf(medium, point.C, `${path}.mediumLog[${i}].C`));
+    else
+      for (const [i, point] of course.entries()) temperatureOf(medium, point.C, `${path}.mediumLog[${i}].C`);
   }
   return { medium: course, h: throughResistance(h, stage.resistanceM2KW ?? 0) };
 }

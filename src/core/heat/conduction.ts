@@ -165,6 +165,7 @@ export class Conduction implements StoredSystem {
 
   store(T: Float64Array, U: Float64Array): void {
     const { low, step } = tableRange;
+    const perDegree = 1 / step;
     U.fill(0);
     for (let m = 0; m < this.materials.length; m++) {
       const { table } = this.materials[m];
@@ -173,7 +174,7 @@ export class Conduction implements StoredSystem {
       const top = table.length / stride - 1;
       for (let q = 0; q < nodes.length; q++) {
         const i = nodes[q];
-        const x = (T[i] - low) / step;
+        const x = (T[i] - low) * perDegree;
         const cell = x <= 0 ? 0 : x >= top ? top : x | 0;
         const s = (x - cell) * step;
         const at = cell * stride;
@@ -184,6 +185,7 @@ export class Conduction implements StoredSystem {
 
   evaluate(T: Float64Array, t: number, U: Float64Array, F: Float64Array): void {
     const { low, step } = tableRange;
+    const perDegree = 1 / step;
     U.fill(0);
     for (let m = 0; m < this.materials.length; m++) {
       const { table } = this.materials[m];
@@ -193,7 +195,7 @@ export class Conduction implements StoredSystem {
       const top = table.length / stride - 1;
       for (let q = 0; q < nodes.length; q++) {
         const i = nodes[q];
-        const x = (T[i] - low) / step;
+        const x = (T[i] - low) * perDegree;
         const cell = x <= 0 ? 0 : x >= top ? top : x | 0;
         const s = (x - cell) * step;
         const at = cell * stride;
@@ -276,6 +278,7 @@ export class Conduction implements StoredSystem {
 
   factorise(T: Float64Array, tau: number, capacity: Float64Array): boolean {
     const { low, step } = tableRange;
+    const perDegree = 1 / step;
     capacity.fill(0);
     for (let m = 0; m < this.materials.length; m++) {
       const { table } = this.materials[m];
@@ -285,7 +288,7 @@ export class Conduction implements StoredSystem {
       const top = table.length / stride - 1;
       for (let q = 0; q < nodes.length; q++) {
         const i = nodes[q];
-        const x = (T[i] - low) / step;
+        const x = (T[i] - low) * perDegree;
         const cell = x <= 0 ? 0 : x >= top ? top : x | 0;
         const s = (x - cell) * step;
         const at = cell * stride;

@@ -1,13 +1,14 @@
 /** Temperature and lethality in a body through its stages: the engine's one verb. */
 import { choiOkosRange } from '../properties/food-components.ts';
 import { checkProblem } from './check.ts';
+import { type ColdSpot, coldSpotOf, surfaceBeside } from './cold-spot.ts';
 import { Conduction } from './conduction.ts';
 import { framesOf } from './frames.ts';
 import { historyOf, lethalityAt, reachedAt } from './history.ts';
 import { Cancelled, March, type StageEnd } from './march.ts';
 import { materialOf } from './material.ts';
 import { coarseLine, coarseMesh, type Fineness, fineLine, fineMesh, meshOf } from './mesh.ts';
-import { type ColdSpot, coldSpotOf, surfaceBeside, weightsAt } from './place.ts';
+import { weightsAt } from './place.ts';
 import { valueAt } from './record.ts';
 import type { Basis, CookOptions, CookProblem, CookResult, StageResult } from './types.ts';
 

@@ -26,7 +26,7 @@ export function framesOf(steps: readonly StepRecord[], start: Float64Array, coun
     {
       t: 0,
       stage: steps[0]?.stage ?? 0,
-      C: Float32Array.from(start),
+      C: new Float32Array(start),
       lethality: new Float32Array(start.length),
     },
   ];
@@ -38,7 +38,7 @@ export function framesOf(steps: readonly StepRecord[], start: Float64Array, coun
     frames.push({
       t: step.t + step.h,
       stage: step.stage,
-      C: Float32Array.from(step.T1),
+      C: new Float32Array(step.T1),
       lethality: step.lethality ?? new Float32Array(start.length),
     });
   });

@@ -2,10 +2,10 @@
 import { esdirk4, ImplicitStepper } from '../numerics/esdirk.ts';
 import { hermiteIntegral } from '../numerics/hermite.ts';
 import { bracketedRoot } from '../numerics/roots.ts';
+import { coldSpotOf } from './cold-spot.ts';
 import type { Conduction } from './conduction.ts';
 import { lethalityAt } from './history.ts';
 import { courseOf, pieceAt } from './medium.ts';
-import { coldSpotOf } from './place.ts';
 import { addLethality, cubicLethality, fieldWithin, type StepRecord } from './record.ts';
 import type { Stage, Target, Until } from './types.ts';
 
@@ -163,7 +163,7 @@ export class March {
           fieldWithin(before, 1 + after / before.h, out);
         }
       : undefined;
-    const newton = 0.05 * this.settings.tolerance;
+    const newton = 0.2 * this.settings.tolerance;
     return this.stepper.step(this.t, h, this.T, this.U, this.rate, this.slope, newton, ahead);
   }
 
@@ -172,8 +172,8 @@ export class March {
     const { body, stepper, settings } = this;
     const before = this.steps[this.steps.length - 1];
     const d0 =
-      before !== undefined && before.stage === this.stageIndex ? before.d1 : Float32Array.from(this.slope);
-    const T1 = Float64Array.from(stepper.T);
+      before !== undefined && before.stage === this.stageIndex ? before.d1 : new Float32Array(this.slope);
+    const T1 = new Float64Array(stepper.T);
     addLethality(this.P, h, this.T, T1, this.slope, stepper.slope, 1, this.target);
     const m0 = body.mediumAt(this.t);
     const m1 = body.mediumAt(t);
@@ -184,10 +184,10 @@ export class March {
       T0: this.T,
       T1,
       d0,
-      d1: Float32Array.from(stepper.slope),
+      d1: new Float32Array(stepper.slope),
       m0,
       m1,
-      ...(settings.keepLethality ? { lethality: Float32Array.from(this.P) } : {}),
+      ...(settings.keepLethality ? { lethality: new Float32Array(this.P) } : {}),
     };
     this.account(h, T1, m0, m1);
     this.steps.push(step);
@@ -262,8 +262,8 @@ export class March {
       stage: this.stageIndex,
       T0: this.T,
       T1: stepper.T,
-      d0: Float32Array.from(this.slope),
-      d1: Float32Array.from(stepper.slope),
+      d0: new Float32Array(this.slope),
+      d1: new Float32Array(stepper.slope),
       m0: 0,
       m1: 0,
     };

@@ -111,22 +111,20 @@ export class BandCholesky {
         const e1 = panel[q + 5];
         const e2 = panel[q + 6];
         const e3 = panel[q + 7];
-        let u = (i + offset) * width - i + band + first;
-        let v = u + width - 1;
-        let t = 0;
-        const end = (i - first + 1) * 4;
-        while (t < end) {
+        const u = (i + offset) * width - i + band + first;
+        const v = u + width - 1;
+        const count = i - first + 1;
+        // Arithmetic in 32-bit integers (| 0) spares the check for overflow at every entry.
+        for (let j = 0; j < count; j = (j + 1) | 0) {
+          const t = (4 * j) | 0;
           const c0 = panel[t];
-          const c1 = panel[t + 1];
-          const c2 = panel[t + 2];
-          const c3 = panel[t + 3];
-          a[u] -= a0 * c0 + a1 * c1 + (a2 * c2 + a3 * c3);
-          a[v] -= e0 * c0 + e1 * c1 + (e2 * c2 + e3 * c3);
-          t += 4;
-          u++;
-          v++;
+          const c1 = panel[(t + 1) | 0];
+          const c2 = panel[(t + 2) | 0];
+          const c3 = panel[(t + 3) | 0];
+          a[(u + j) | 0] -= a0 * c0 + a1 * c1 + (a2 * c2 + a3 * c3);
+          a[(v + j) | 0] -= e0 * c0 + e1 * c1 + (e2 * c2 + e3 * c3);
         }
-        a[v] -= e0 * e0 + e1 * e1 + (e2 * e2 + e3 * e3);
+        a[v + count] -= e0 * e0 + e1 * e1 + (e2 * e2 + e3 * e3);
       }
       if (i === last) {
         const q = (i - first) * 4;
@@ -144,67 +142,84 @@ export class BandCholesky {
 
   /** Solves A x = b in place after `factorise`. */
   solve(b: Float64Array): void {
-    const { n, band, width, a, inverseDiagonal, x, offset } = this;
+    const { n, offset, x } = this;
     for (let i = 0; i < n; i++) x[i + offset] = b[i];
-    // L y = b, two rows at a time.
-    let i = 0;
-    for (; i + 1 < n; i += 2) {
-      // Row i covers x[i … i + band − 1] in padded places, row i + 1 one place further.
-      let u = (i + offset) * width + 1;
-      let v = (i + 1 + offset) * width;
-      let k = i + 1;
-      let s0 = 0;
-      let s1 = 0;
-      let t0 = 0;
-      let t1 = 0;
-      const end = i + band - 1;
-      const first = a[u - 1] * x[i];
-      for (; k < end; k += 2) {
-        const x0 = x[k];
-        const x1 = x[k + 1];
-        s0 += a[u] * x0;
-        s1 += a[u + 1] * x1;
-        t0 += a[v] * x0;
-        t1 += a[v + 1] * x1;
-        u += 2;
-        v += 2;
-      }
-      for (; k < i + band; k++) {
-        s0 += a[u++] * x[k];
-        t0 += a[v++] * x[k];
-      }
-      const y = (x[i + offset] - (s0 + s1) - first) * inverseDiagonal[i];
-      x[i + offset] = y;
-      x[i + 1 + offset] = (x[i + 1 + offset] - (t0 + t1) - a[v] * y) * inverseDiagonal[i + 1];
+    const whole = n - (n % 4);
+    for (let i = 0; i < whole; i += 4) this.forwardFour(i);
+    for (let i = whole; i < n; i++) this.forwardOne(i);
+    for (let i = n - 1; i >= whole; i--) this.backwardOne(i);
+    for (let i = whole - 4; i >= 0; i -= 4) this.backwardFour(i);
+    for (let i = 0; i < n; i++) b[i] = x[i + offset];
+  }
+
+  /** L y = b for rows i … i + 3: one pass over what they share, then the small triangle. Column c stands at x[c + band]. */
+  private forwardFour(i: number): void {
+    const { band, width, a, inverseDiagonal, x } = this;
+    // Where column i − band of each row would stand.
+    const p = (i + band) * width;
+    const q = p + width - 1;
+    const r = q + width - 1;
+    const s = r + width - 1;
+    // The first columns of the upper rows lie before those of the lower.
+    let f = a[p] * x[i] + a[p + 1] * x[i + 1] + a[p + 2] * x[i + 2];
+    let g = a[q + 1] * x[i + 1] + a[q + 2] * x[i + 2];
+    let h = a[r + 2] * x[i + 2];
+    let e = 0;
+    for (let k = 3; k < band; k = (k + 1) | 0) {
+      const v = x[(i + k) | 0];
+      f += a[(p + k) | 0] * v;
+      g += a[(q + k) | 0] * v;
+      h += a[(r + k) | 0] * v;
+      e += a[(s + k) | 0] * v;
     }
-    if (i < n) {
-      const u = (i + offset) * width;
-      let s = 0;
-      for (let k = 0; k < band; k++) s += a[u + k] * x[i + k];
-      x[i + offset] = (x[i + offset] - s) * inverseDiagonal[i];
-    }
-    // Lᵀ x = y, two rows at a time from the end.
-    i = n - 1;
-    for (; i > 0; i -= 2) {
-      const hi = x[i + offset] * inverseDiagonal[i];
-      x[i + offset] = hi;
-      let u = (i - 1 + offset) * width;
-      let v = (i + offset) * width;
-      const lo = (x[i - 1 + offset] - a[v + band - 1] * hi) * inverseDiagonal[i - 1];
-      x[i - 1 + offset] = lo;
-      let k = i - 1;
-      x[k] -= a[u++] * lo;
-      k++;
-      const end = i + band - 1;
-      for (; k + 1 < end; k += 2) {
-        x[k] -= a[u] * lo + a[v] * hi;
-        x[k + 1] -= a[u + 1] * lo + a[v + 1] * hi;
-        u += 2;
-        v += 2;
-      }
-      for (; k < end; k++) x[k] -= a[u++] * lo + a[v++] * hi;
-    }
-    if (i === 0) x[offset] *= inverseDiagonal[0];
-    for (let j = 0; j < n; j++) b[j] = x[j + offset];
+    const end = i + band;
+    const y0 = (x[end] - f) * inverseDiagonal[i];
+    const y1 = (x[end + 1] - g - a[q + band] * y0) * inverseDiagonal[i + 1];
+    const y2 = (x[end + 2] - h - a[r + band] * y0 - a[r + band + 1] * y1) * inverseDiagonal[i + 2];
+    const t = e + a[s + band] * y0 + a[s + band + 1] * y1 + a[s + band + 2] * y2;
+    x[end] = y0;
+    x[end + 1] = y1;
+    x[end + 2] = y2;
+    x[end + 3] = (x[end + 3] - t) * inverseDiagonal[i + 3];
+  }
+
+  private forwardOne(i: number): void {
+    const { band, width, a, inverseDiagonal, x } = this;
+    const p = (i + band) * width;
+    let f = 0;
+    for (let k = 0; k < band; k++) f += a[p + k] * x[i + k];
+    x[i + band] = (x[i + band] - f) * inverseDiagonal[i];
+  }
+
+  private backwardOne(i: number): void {
+    const { band, width, a, inverseDiagonal, x } = this;
+    const p = (i + band) * width;
+    const y = x[i + band] * inverseDiagonal[i];
+    x[i + band] = y;
+    for (let k = 0; k < band; k++) x[i + k] -= a[p + k] * y;
+  }
+
+  /** Lᵀ x = y for rows i … i + 3: the small triangle from its end, then what they leave for the rows above. */
+  private backwardFour(i: number): void {
+    const { band, width, a, inverseDiagonal, x } = this;
+    const p = (i + band) * width;
+    const q = p + width - 1;
+    const r = q + width - 1;
+    const s = r + width - 1;
+    const at = i + band;
+    const y3 = x[at + 3] * inverseDiagonal[i + 3];
+    const y2 = (x[at + 2] - a[s + band + 2] * y3) * inverseDiagonal[i + 2];
+    const y1 = (x[at + 1] - a[s + band + 1] * y3 - a[r + band + 1] * y2) * inverseDiagonal[i + 1];
+    const y0 = (x[at] - a[s + band] * y3 - a[r + band] * y2 - a[q + band] * y1) * inverseDiagonal[i];
+    x[at] = y0;
+    x[at + 1] = y1;
+    x[at + 2] = y2;
+    x[at + 3] = y3;
+    x[i] -= a[p] * y0;
+    x[i + 1] -= a[p + 1] * y0 + a[q + 1] * y1;
+    x[i + 2] -= a[p + 2] * y0 + a[q + 2] * y1 + a[r + 2] * y2;
+    for (let k = 3; k < band; k = (k + 1) | 0)
+      x[(i + k) | 0] -=
+        a[(p + k) | 0] * y0 + a[(q + k) | 0] * y1 + (a[(r + k) | 0] * y2 + a[(s + k) | 0] * y3);
   }
 }
