@@ -1,0 +1,43 @@
+/** What the answer rests on, folded: the physics, the surface coefficients, how well the run closed. */
+import { mediumNamed } from '../../../../core/properties/media.ts';
+import { Basis, type BasisItem } from '../../../parts/basis.tsx';
+import type { Programme } from './programme.ts';
+import type { Cooked } from './use-cooking.ts';
+
+function mediaOf(programme: Programme): BasisItem[] {
+  if (!programme.ok) return [];
+  return [...programme.cook.stages, ...(programme.chill?.stages ?? [])].map((stage) => {
+    if (stage.medium === undefined || stage.hWm2K !== undefined)
+      return {
+        what: `${stage.name}: surface coefficient ${stage.hWm2K ?? 'not given'} W/(m² K) as given`,
+        source: 'user-input',
+        confidence: 'assumption',
+      };
+    const { h, low, high, source, confidence } = mediumNamed(stage.medium);
+    return {
+      what: `${stage.name}: surface coefficient of ${stage.medium}, ${h} W/(m² K), published from ${low} to ${high}`,
+      source,
+      confidence,
+    };
+  });
+}
+
+export function CookBasis({ cooked, programme }: { readonly cooked: Cooked; readonly programme: Programme }) {
+  const { result } = cooked;
+  const invalid = result.basis.filter((b) => /not valid/i.test(b.what));
+  return (
+    <section className="stack" aria-label="What the answer rests on">
+      {invalid.map((b) => (
+        <p key={b.what} className="field-error">
+          {b.what}
+        </p>
+      ))}
+      <Basis title="What this answer rests on" items={[...result.basis, ...mediaOf(programme)]} />
+      <p className="small quiet">
+        Heat balance: stored and supplied differ by {result.heatBalancePct.toPrecision(2)} %.{' '}
+        {result.mesh.x.length} points of the piece, {result.steps} steps of time
+        {cooked.mode === 'coarse' ? ', a first estimate' : ''}.
+      </p>
+    </section>
+  );
+}

@@ -1,0 +1,77 @@
+/** What probes have said of this dish: earlier logs to lay over the prediction, and a new one to keep. */
+import { useState } from 'react';
+import type { Kitchen, ProbeLog } from '../../../../contract/records.ts';
+import { useOperation } from '../../../api.ts';
+import { Button } from '../../../parts/button.tsx';
+import { Tick } from '../../../parts/field.tsx';
+import { LogImport } from '../../../parts/log-import.tsx';
+import { Problem } from '../../../parts/problem.tsx';
+import { Verdict } from '../../../parts/verdict.tsx';
+
+export interface MeasuredProps {
+  readonly kitchen: Kitchen;
+  readonly dishId: string;
+  readonly stepId: string;
+  readonly rules: readonly string[];
+  readonly overlaid: readonly ProbeLog[];
+  readonly onOverlay: (logs: ProbeLog[]) => void;
+}
+
+const when = (log: ProbeLog, zone: string) =>
+  new Intl.DateTimeFormat(undefined, { dateStyle: 'medium', timeStyle: 'short', timeZone: zone }).format(
+    new Date(log.startedAt ?? log.importedAt),
+  );
+
+export function Measured({ kitchen, dishId, stepId, rules, overlaid, onOverlay }: MeasuredProps) {
+  const [open, setOpen] = useState(false);
+  const logs = useOperation('logs', { params: { kitchenId: kitchen.id }, query: { dishId } });
+  const mine = (logs.data ?? []).filter((log) => log.stepId === null || log.stepId === stepId);
+  const lay = (log: ProbeLog, on: boolean) =>
+    onOverlay(on ? [...overlaid, log] : overlaid.filter((o) => o.id !== log.id));
+  return (
+    <section className="stack" aria-labelledby="measured-heading">
+      <h3 id="measured-heading">Measured</h3>
+      <p>Lay the log of a probe over the prediction and judge it by the step’s rules.</p>
+      <Button onPress={() => setOpen(!open)} expanded={open}>
+        {open ? 'Put this away' : 'Bring in a probe log'}
+      </Button>
+      {open ? (
+        <LogImport
+          kitchen={kitchen}
+          dishId={dishId}
+          batchId={null}
+          stepId={stepId}
+          rules={rules}
+          onKept={(log) => {
+            setOpen(false);
+            onOverlay([...overlaid.filter((o) => o.id !== log.id), log]);
+            void logs.refetch();
+          }}
+        />
+      ) : null}
+      {logs.error === null || logs.data !== undefined ? null : (
+        <Problem error={logs.error} retry={() => logs.refetch()} />
+      )}
+      <ul className="measured">
+        {mine.map((log) => (
+          <li key={log.id}>
+            <Tick
+              label={`${log.name}, ${log.channel}, ${when(log, kitchen.zone)}`}
+              value={overlaid.some((o) => o.id === log.id)}
+              onChange={(on) => lay(log, on)}
+            />
+            {log.judgements.map((j) => (
+              <Verdict
+                key={j.rule}
+                state={j.passes === true ? 'holds' : j.passes === false ? 'does not hold' : 'unknown'}
+                word={`${j.title}: ${j.passes === true ? 'holds' : j.passes === false ? 'does not hold' : 'not decided'}`}
+              >
+                {j.why}
+              </Verdict>
+            ))}
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}

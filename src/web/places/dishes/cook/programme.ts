@@ -1,0 +1,121 @@
+/** From the method and the step as it is being edited to what the engine is asked, or what stands in the way. */
+
+import type { z } from 'zod';
+import { chillStepOf, cookStepOf, programmeOf } from '../../../../contract/method-cook.ts';
+import { InputProblems, type Problem } from '../../../../contract/problem.ts';
+import type { ChillStep, CookStep, Method, StepOf } from '../../../../contract/steps.ts';
+import type { CookProblem } from '../../../../core/heat/types.ts';
+
+export type Cook = z.infer<typeof CookStep>;
+export type Chill = z.infer<typeof ChillStep>;
+
+/** Something wrong with the input, at a path of the cook step or of the chill step. */
+export interface Fault extends Problem {
+  readonly step: 'cook' | 'chill';
+}
+
+export type Programme =
+  | {
+      readonly ok: true;
+      readonly problem: CookProblem;
+      /** How many of its stages are the cook step's own. */
+      readonly cookStages: number;
+      readonly cook: Cook;
+      readonly chill: Chill | undefined;
+      /** Equal for equal problems. */
+      readonly key: string;
+    }
+  | { readonly ok: false; readonly faults: readonly Fault[]; readonly cook: Cook | undefined };
+
+function faultOf(problem: Problem, cookStages: number): Fault {
+  const stage = /^stages\[(\d+)\](.*)$/.exec(problem.path);
+  const index = Number(stage?.[1]);
+  if (stage === null || index < cookStages) return { ...problem, step: 'cook' };
+  return { ...problem, path: `stages[${index - cookStages}]${stage[2]}`, step: 'chill' };
+}
+
+/** The programme of the method with this step as it is now. */
+export function programmeWith(method: Method, step: Cook | Chill): Programme {
+  const edited = method.map((s) => (s.id === step.id ? step : s));
+  const cook: StepOf<'cook'> | undefined = step.kind === 'cook' ? step : cookStepOf(edited, step.id);
+  if (cook === undefined)
+    return {
+      ok: false,
+      cook: undefined,
+      faults: [
+        {
+          path: 'method',
+          found: 'no cook step before this chill',
+          allowed: 'a cook step first: the chill begins with the temperatures it leaves',
+          step: 'chill',
+        },
+      ],
+    };
+  try {
+    const { problem, cookStages } = programmeOf(edited, cook.id);
+    return {
+      ok: true,
+      problem,
+      cookStages,
+      cook,
+      chill: chillStepOf(edited, cook.id),
+      key: JSON.stringify(problem),
+    };
+  } catch (error) {
+    if (!(error instanceof InputProblems)) throw error;
+    return { ok: false, cook, faults: error.problems.map((p) => faultOf(p, cook.stages.length)) };
+  }
+}
+
+/** What is wrong at a field, in words; undefined where nothing is. */
+export type ErrorAt = (path: string) => string | undefined;
+
+export function errorsOf(programme: Programme, step: 'cook' | 'chill'): ErrorAt {
+  if (programme.ok) return () => undefined;
+  const mine = programme.faults.filter((f) => f.step === step);
+  return (path) => {
+    const fault = mine.find((f) => f.path === path);
+    return fault === undefined ? undefined : faultWords(fault);
+  };
+}
+
+export const faultWords = (fault: Problem): string => `${fault.found}. Allowed: ${fault.allowed}`;
+
+const fields: Record<string, string> = {
+  atMm: 'distance',
+  diameterMm: 'diameter',
+  thicknessMm: 'thickness',
+  widthMm: 'width',
+  heightMm: 'height',
+  lengthMm: 'length',
+  composition: 'composition',
+  properties: 'properties',
+  name: 'name',
+  medium: 'medium',
+  mediumC: 'temperature',
+  mediumLog: 'temperature log',
+  hWm2K: 'surface coefficient',
+  resistanceM2KW: 'resistance of film or mould',
+  until: 'until',
+  startC: 'start temperature',
+  target: 'target',
+  referenceC: 'reference temperature',
+  zC: 'z',
+  profile: 'shape',
+  layers: 'layers',
+  stages: 'programme',
+  body: 'piece',
+};
+
+const items: Record<string, string> = { profile: 'point', layers: 'layer', stages: 'stage' };
+
+/** `body.profile[2].diameterMm` → "point 3, diameter". */
+export function whereWords(path: string): string {
+  const parts = path.split('.').flatMap((part) => {
+    const [, key = part, index] = /^(\w+)(?:\[(\d+)\])?$/.exec(part) ?? [];
+    if (key === 'body' && path !== 'body') return [];
+    if (index !== undefined) return [`${items[key] ?? key} ${Number(index) + 1}`];
+    return [fields[key] ?? key];
+  });
+  return parts.join(', ');
+}

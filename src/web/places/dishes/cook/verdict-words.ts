@@ -1,0 +1,142 @@
+/** The verdict of a cook in a head chef's words. Nothing is rounded towards safety that is not there. */
+import type { CookProblem, CookResult } from '../../../../core/heat/types.ts';
+import type { Advice } from '../../../../core/method/advice.ts';
+import type { ShapeCost } from '../../../../core/method/shape-cost.ts';
+import type { CookVerdict } from '../../../../core/method/verdict.ts';
+import { toUnit } from '../../../../documents/pictures/cut-through.ts';
+import type { LengthUnits } from '../../../../documents/pictures/piece-layout.ts';
+import type { VerdictState } from '../../../parts/verdict.tsx';
+import { lengthWords, placeWords, temperatureWords, timeWords } from '../../../pictures/words.ts';
+
+export interface Told {
+  readonly state: VerdictState;
+  readonly word: string;
+  readonly why: readonly string[];
+}
+
+/** Minutes had, rounded down. */
+export function hadWords(s: number): string {
+  const min = s / 60;
+  if (!(min >= 0)) return 'an unknown time';
+  if (min >= 100) return 'over 100 min';
+  const floor = (digits: number) => (Math.floor(min * 10 ** digits) / 10 ** digits).toFixed(digits);
+  return `${min >= 10 ? floor(0) : min >= 1 ? floor(1) : floor(2)} min`;
+}
+
+/** Minutes wanting, rounded up. */
+export function moreWords(s: number): string {
+  const min = s / 60;
+  return min > 10 ? `${Math.ceil(min - 1e-9)} min` : `${Math.ceil(min * 2 - 1e-9) / 2} min`;
+}
+
+/** Minutes that could be spared, rounded down. */
+export function spareWords(s: number): string {
+  const min = s / 60;
+  return min > 10 ? `${Math.floor(min + 1e-9)} min` : `${Math.floor(min * 2 + 1e-9) / 2} min`;
+}
+
+const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
+
+export const referenceWords = (C: number, units: LengthUnits): string =>
+  `${Math.round(toUnit(C, units) * 10) / 10} ${units === 'US' ? '°F' : '°C'}`;
+
+interface Told0 {
+  readonly verdict: CookVerdict;
+  readonly problem: CookProblem;
+  readonly result: CookResult;
+  readonly units: LengthUnits;
+  /** Not worked out yet: null. */
+  readonly advice: Advice | null;
+  /** The coarse engine's answer: said to be a first estimate, and never called held where it is close. */
+  readonly coarse: boolean;
+}
+
+function carryOver({ verdict, result, units }: Told0): string[] {
+  const { heatingStage, gotAtLiftOut, got } = verdict;
+  const after = result.stages[heatingStage + 1];
+  const core = temperatureWords(verdict.coreAtLiftOut, units);
+  if (after === undefined) return [`At lifting out the coldest point is at ${core}.`];
+  const added = got - gotAtLiftOut;
+  if (verdict.word !== 'short' && !verdict.holdsAtLiftOut)
+    return [
+      `${core} at lifting out alone would not: the carry-over after it adds ${hadWords(added)}. Keep the programme as it is written; a faster chill takes that away.`,
+    ];
+  return [
+    `At lifting out the coldest point is at ${core} and has had ${hadWords(gotAtLiftOut)}; it goes on to ${temperatureWords(verdict.peak.C, units)}.`,
+  ];
+}
+
+export function verdictWords(told: Told0): Told {
+  const { verdict, problem, result, units, advice, coarse } = told;
+  const stage = problem.stages[verdict.heatingStage]?.name ?? 'the heat';
+  const where = placeWords(result.mesh, verdict.coldSpot, units);
+  const needs = `${Number((verdict.needed / 60).toPrecision(3))} min at ${referenceWords(problem.target.reference, units)}`;
+  const had = `The coldest point, ${where}, has had ${hadWords(verdict.got)} of the ${needs} it needs`;
+  const late = verdict.notReached.map(
+    (name) => `${capital(name)} never came to what ends it in the time it may take.`,
+  );
+  if (coarse && verdict.word !== 'short' && verdict.margin < 3)
+    return {
+      state: 'unknown',
+      word: 'Close',
+      why: ['Working it out exactly…', `${had}, by a first estimate.`],
+    };
+  if (verdict.word === 'unknown')
+    return {
+      state: 'unknown',
+      word: 'Not known',
+      why: [
+        'The engine cannot answer for this programme.',
+        ...verdict.doubts.map((d) => capital(`${d.what}.`)),
+      ],
+    };
+  if (verdict.word === 'short') {
+    const word =
+      advice === null
+        ? 'Not enough yet'
+        : Number.isNaN(advice.more)
+          ? 'Not this way'
+          : `${capital(stage)}: ${moreWords(advice.more)} more`;
+    const never =
+      advice !== null && Number.isNaN(advice.more)
+        ? [`Not even a day of “${stage}” would do it: it has to be hotter.`]
+        : [];
+    return { state: 'does not hold', word, why: [...never, `${had}.`, ...carryOver(told), ...late] };
+  }
+  const when =
+    verdict.reachedAt === null ? '' : `, after ${timeWords(Math.ceil(verdict.reachedAt / 60) * 60)}`;
+  const spare =
+    advice !== null && advice.spare >= 30
+      ? [
+          `Of “${stage}” ${spareWords(advice.spare)} could be spared and it would still hold, with nothing in hand.`,
+        ]
+      : [];
+  const close =
+    verdict.margin < 1.5 ? ['There is little in hand: a slightly larger piece would not hold.'] : [];
+  return {
+    state: 'holds',
+    word: coarse ? 'Holds, by a first estimate' : 'Holds',
+    why: [`${had}${when}.`, ...carryOver(told), ...close, ...(coarse ? [] : spare), ...late],
+  };
+}
+
+/** What an even shape would save and what a bulge costs. */
+export function shapeWords(cost: ShapeCost | null, stage: string, units: LengthUnits): string[] {
+  if (cost === null) return [];
+  const words: string[] = [];
+  if (cost.even !== null && cost.even.saves > 15)
+    words.push(
+      `Filled evenly, ${lengthWords(cost.even.diameter, units)} throughout, the same piece would need ${spareWords(cost.even.saves)} less of “${stage}”.`,
+    );
+  if (cost.perMetre !== null && cost.perMetre > 0) {
+    const step = units === 'US' ? 0.003175 : 0.001;
+    const minutes = (cost.perMetre * step) / 60;
+    const text = minutes >= 1 ? `${minutes.toFixed(1)} min` : `${Math.max(1, Math.round(minutes * 60))} s`;
+    words.push(
+      units === 'US'
+        ? `Each eighth of an inch thicker at the coldest point costs ${text}.`
+        : `Each millimetre thicker at the coldest point costs ${text}; a bulge of 6 mm, about ${moreWords(cost.perMetre * 0.006)}.`,
+    );
+  }
+  return words;
+}
