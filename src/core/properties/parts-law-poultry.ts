@@ -29,7 +29,7 @@ export const poultryLaw: readonly PartLaw[] = [
   },
   {
     species,
-    names: ['neck', 'whole neck', 'neck with skin'],
+    names: ['neck', 'whole neck', 'neck with skin', 'neck meat'],
     books: both,
     status: 'food',
     condition: chilled,

@@ -116,7 +116,7 @@ export const usLaw: readonly PartLaw[] = [
   },
   {
     species: 'poultry',
-    names: ['neck', 'whole neck', 'neck with skin'],
+    names: ['neck', 'whole neck', 'neck with skin', 'neck meat'],
     books: us,
     status: 'food',
     condition: 'From birds inspected and passed; chilled by the plant’s programme.',
