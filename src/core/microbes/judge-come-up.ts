@@ -25,6 +25,10 @@ export function timeOnTheWayUp(log: Log, limit: ComeUp) {
   return { s: spent, failedAt, reachedAt: null };
 }
 
+/**
+ * Verdict on the time spent between two temperatures until the upper one is first reached [s].
+ * Undecided where the log begins above the lower temperature or ends below the upper, unless the limit is broken already.
+ */
 export function judgeComeUp(rule: ComeUpRule, log: Log, gap: number): Verdict {
   const { s: spent, failedAt, reachedAt } = timeOnTheWayUp(log, rule);
   const range = `between ${degrees(rule.lowC)} and ${degrees(rule.highC)}`;

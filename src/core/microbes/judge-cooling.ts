@@ -149,6 +149,14 @@ function startPart(rule: CoolingRule, { cookEnd, chillStart }: JudgeOptions): Pa
   return { ...base, value, passes: value <= rule.startWithin * (1 + rounding) };
 }
 
+/**
+ * Verdict on cooling, each limb with its own time [s].
+ *
+ *     Δt = t(first fall through the lower temperature) − t(first fall through the upper)
+ *
+ * Straight lines between readings; where a fall lies in a hole, the earliest start and the latest end must still keep the
+ * limit, or the verdict is undecided. Checked on a Newton curve whose times are known in closed form.
+ */
 export function judgeCooling(rule: CoolingRule, log: Log, gap: number, options: JudgeOptions): Verdict {
   const list = stretches(log, gap);
   if (rule.fromChillStart) return verdict(rule, log, fromChillStart(rule, log, list, options));

@@ -14,7 +14,7 @@ interface Spell {
   readonly end: number;
 }
 
-/** Unbroken spells at or above a temperature. In a hole the core counts as at its colder end throughout. */
+/** Unbroken spells at or above a temperature [s on the log's clock]. In a hole the core counts as at its colder end throughout. */
 export function spellsAtOrAbove(log: Log, list: readonly Stretch[], C: number): Spell[] {
   const spells: { start: number; end: number }[] = [];
   const level = C - hair;
@@ -72,6 +72,11 @@ function judgeRow(row: TimeAtTemperature, log: Log, list: readonly Stretch[]): R
   };
 }
 
+/**
+ * Verdict on a table of holds: for some row the core stays at or above T_row, without a break, for at least t_row [s].
+ * Stricter than adding up over rows, for which no rule is published; the sum is given as a model only.
+ * Checked on printed rows held for exactly their time, and a twentieth of a second less.
+ */
 export function judgeHold(rule: HoldRule, log: Log, gap: number): Verdict {
   const list = stretches(log, gap);
   const results = rule.rows.map((row) => judgeRow(row, log, list));

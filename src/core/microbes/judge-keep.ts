@@ -44,6 +44,10 @@ function wrongSpells(rule: KeepRule, log: Log, list: readonly Stretch[]): Spell[
   return spells;
 }
 
+/**
+ * Verdict on keeping hot or cold [°C], with each spell on the wrong side [s].
+ * A hole in the log is not vouched for: undecided, unless the rule is broken anyway.
+ */
 export function judgeKeep(rule: KeepRule, log: Log, gap: number): Verdict {
   const list = stretches(log, gap);
   const spells = wrongSpells(rule, log, list);

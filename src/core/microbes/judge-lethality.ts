@@ -28,6 +28,14 @@ function gather(list: readonly Stretch[], curve: RateCurve, wanted: number) {
   return { sum, reachedAt };
 }
 
+/**
+ * Verdict on a process lethality [s at the reference].
+ *
+ *     ∫ L dt ≥ t_ref, over the time at or above the lowest published temperature
+ *
+ * `value` is the plain integral along straight lines, or what may be counted of it where that changes the verdict.
+ * Checked against logs worked out independently.
+ */
 export function judgeLethality(rule: LethalityRule, log: Log, gap: number): Verdict {
   const list = stretches(log, gap);
   const whole = wholeCurve(rule);

@@ -30,7 +30,7 @@ export const defaultGap = { cooking: 600, cooling: 3600 } as const;
  * whose verdict hangs on a hole is undecided. What cannot be decided is never passed.
  * Checked against a twelve-point core log and a Newton cooling curve worked out independently, and that a log which is colder at
  * every moment never passes a cooking rule that the warmer one fails.
- * @example judge([{ s: 0, C: 70 }, { s: 120, C: 70 }], [findRule('gb-70c-2min')!])[0].passes // true
+ * @example judge([{ s: 0, C: 70 }, { s: 120, C: 70 }], []).length // → 0
  * Source: bigelow-1921
  */
 export function judge(log: Log, rules: readonly Rule[], options: JudgeOptions = {}): Verdict[] {

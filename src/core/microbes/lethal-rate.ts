@@ -24,6 +24,7 @@ export type RateCurve = readonly RatePiece[];
 
 const everywhere = { from: Number.NEGATIVE_INFINITY, to: Number.POSITIVE_INFINITY };
 
+/** Refuses a reference outside −40 to 200 °C and a z outside 1 to 60 °C [-]. */
 export function checkReference({ reference, z }: Reference): void {
   if (!(reference >= -40 && reference <= 200))
     throw new OutOfRange('reference', `${reference} °C`, '−40 to 200 °C');
@@ -39,7 +40,7 @@ export function checkReference({ reference, z }: Reference): void {
  * @param target reference temperature [°C], −40 to 200, and z [°C], 1 to 60
  * Assumes log-linear death at a z that does not change with temperature.
  * Checked against the published 70 °C / 2 min equivalents and by hand.
- * @example lethalRate(65, { reference: 70, z: 7.5 }) // 0.2154
+ * @example lethalRate(65, { reference: 70, z: 7.5 }) // → 0.2154
  * Source: bigelow-1921
  */
 export function lethalRate(C: number, target: Reference): number {
@@ -47,7 +48,7 @@ export function lethalRate(C: number, target: Reference): number {
   return 10 ** ((C - target.reference) / target.z);
 }
 
-/** Rate by one z, or by one z below the reference and another above it. */
+/** Rate by one z [°C], or by one z below the reference and another above it [s at the reference per s]. */
 export function rateByZ(reference: number, zBelow: number, zAbove = zBelow): RateCurve {
   checkReference({ reference, z: zBelow });
   checkReference({ reference, z: zAbove });
@@ -59,7 +60,7 @@ export function rateByZ(reference: number, zBelow: number, zAbove = zBelow): Rat
 }
 
 /**
- * Rate from published equivalents: `s` at the reference over the row's time, straight in log10 between rows, nothing
+ * Rate from published equivalents [s at the reference per s]: `s` at the reference over the row's time, straight in log10 between rows, nothing
  * below the lowest row, and flat above the highest (a hotter core is worth no more than the last row says).
  * Rows in order of temperature, with times above zero that fall.
  */
@@ -90,7 +91,7 @@ export function rateByTable(
   return pieces;
 }
 
-/** The same rate, but nothing counts below a temperature. */
+/** The same rate [s at the reference per s], but nothing counts below a temperature [°C]. */
 export function withFloor(curve: RateCurve, floor: number): RateCurve {
   const kept = curve
     .filter((piece) => piece.to > floor)

@@ -1,6 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { heatResistances } from '../properties/organisms-heat.ts';
+import type { HoldRule } from '../properties/rule.ts';
+import { findRule } from '../properties/rules.ts';
 import { lethalRate, rateAt, rateByTable, rateByZ, withFloor } from './lethal-rate.ts';
 import {
   cumulativeLethality,
@@ -258,4 +260,18 @@ describe('equivalents', () => {
     ).toThrow();
   });
   test('segmentLethality of no time is none', () => expect(segmentLethality(0, 60, 70, at70(7.5))).toBe(0));
+});
+
+test('the implied z of the tables is what a regression of the print gives', () => {
+  const rowsOf = (id: string) => (findRule(id) as HoldRule).rows.filter((row) => row.s > 0);
+  expect(off(fitZ(rowsOf('us-trichinella-heating').slice(0, 11)).z, 3.545)).toBeLessThan(1e-2);
+  const expected: [string, number][] = [
+    ['us-meat-7log', 5.59],
+    ['us-poultry-7log-chicken-1pct-fat', 5.44],
+    ['us-poultry-7log-chicken-12pct-fat', 5.33],
+    ['us-poultry-7log-turkey-1pct-fat', 6.1],
+    ['us-poultry-7log-turkey-12pct-fat', 5.97],
+  ];
+  // The figures were fitted to a choice of the rows, not to all of them.
+  for (const [id, z] of expected) expect(off(fitZ(rowsOf(id)).z, z)).toBeLessThan(1.5e-2);
 });

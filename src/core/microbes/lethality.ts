@@ -25,7 +25,7 @@ const growth = (x: number): number => (x === 0 ? 1 : Math.expm1(x) / x);
  * Assumes a straight line between the two temperatures. The trapezium of L over the ends is never less: L is convex, so it errs
  * towards calling a cook safe, and is not used anywhere.
  * Checked by hand on a ramp 60 → 70 °C in 10 min (3.106022 min) and against the trapezium over random stretches.
- * @example segmentLethality(600, 60, 70, { reference: 70, z: 7.5 }) / 60 // 3.1060
+ * @example segmentLethality(600, 60, 70, { reference: 70, z: 7.5 }) / 60 // → 3.1060
  * Source: bigelow-1921
  */
 export function segmentLethality(dt: number, C1: number, C2: number, target: Reference): number {
@@ -58,7 +58,7 @@ export function stretchLethality(curve: RateCurve, dt: number, C1: number, C2: n
  * @param target reference temperature [°C], −40 to 200, and z [°C], 1 to 60
  * Assumes log-linear death, and that the log is of the point that got least.
  * Checked against a twelve-point core log worked out independently (7.62246 min) and for additivity over any splitting.
- * @example processLethality([{ s: 0, C: 65 }, { s: 600, C: 65 }], { reference: 70, z: 7.5 }) / 60 // 2.1544
+ * @example processLethality([{ s: 0, C: 65 }, { s: 600, C: 65 }], { reference: 70, z: 7.5 }) / 60 // → 2.1544
  * Source: bigelow-1921
  */
 export function processLethality(log: Log, target: Reference): number {
@@ -91,7 +91,7 @@ export const rounding = 1e-9;
  * @param wanted lethality [s at the reference], ≥ 0
  * Assumes straight lines between readings.
  * Checked by integrating the log up to the moment found: gives the wanted lethality again.
- * @example lethalityReachedAt([{ s: 0, C: 70 }, { s: 300, C: 70 }], { reference: 70, z: 7.5 }, 120) // 120
+ * @example lethalityReachedAt([{ s: 0, C: 70 }, { s: 300, C: 70 }], { reference: 70, z: 7.5 }, 120) // → 120
  * Source: bigelow-1921
  */
 export function lethalityReachedAt(log: Log, target: Reference, wanted: number): number | null {
@@ -152,7 +152,7 @@ export function momentWithin(stretch: Stretch, curve: RateCurve, missing: number
  * @param s time at the reference [s], ≥ 0
  * Assumes log-linear death; meaningless far from the temperatures z was measured at.
  * Checked against the z = 6 °C equivalents published for burgers (65 °C, 13.6 min; 75 °C, 18 s).
- * @example equivalentTime(65, { reference: 70, z: 6 }, 120) / 60 // 13.626
+ * @example equivalentTime(65, { reference: 70, z: 6 }, 120) / 60 // → 13.626
  * Source: acmsf-burgers-2007
  */
 export function equivalentTime(C: number, target: Reference, s: number): number {
@@ -169,7 +169,7 @@ export function equivalentTime(C: number, target: Reference, s: number): number 
  * @param b another, with another temperature and another time
  * Assumes that both have the same effect.
  * Checked on published pairs: 60 °C, 45 min and 70 °C, 2 min give 7.395 °C.
- * @example impliedZ({ C: 60, s: 2700 }, { C: 70, s: 120 }) // 7.395
+ * @example impliedZ({ C: 60, s: 2700 }, { C: 70, s: 120 }) // → 7.395
  * Source: bigelow-1921
  */
 export function impliedZ(
@@ -196,7 +196,7 @@ export function impliedZ(
  * @param D decimal reduction time there [s], > 0
  * Assumes log-linear death.
  * Checked against the D-values of the equation it was fitted to: Listeria monocytogenes 150.2, 28.2 and 5.3 s at 60, 65 and 70 °C.
- * @example decimalReductionTime(65, { reference: 70, z: 6.8875 }, 5.305) // 28.2
+ * @example decimalReductionTime(65, { reference: 70, z: 6.8875 }, 5.305) // → 28.2
  * Source: mackey-bratchell-1989
  */
 export function decimalReductionTime(C: number, target: Reference, D: number): number {
@@ -212,7 +212,7 @@ export function decimalReductionTime(C: number, target: Reference, D: number): n
  * @param points temperatures [°C] and decimal reduction times [s] > 0, at least two temperatures
  * Assumes log-linear D; the line says nothing outside the temperatures measured.
  * Checked on Clostridium perfringens in beef (z 6.80 °C, D60 4.31 min) and Salmonella in broth (6.65 °C, 1.058 min).
- * @example fitZ([{ C: 55, s: 1296 }, { C: 60, s: 318 }]).z // 8.194
+ * @example fitZ([{ C: 55, s: 1296 }, { C: 60, s: 318 }]).z // → 8.194
  * Source: juneja-marmer-1998
  */
 export function fitZ(points: readonly { readonly C: number; readonly s: number }[]): {

@@ -11,7 +11,7 @@ export type Log = readonly LogPoint[];
 /** A hair below a printed temperature is that temperature: °F turned into °C and back must not miss its own row [°C]. */
 export const hair = 1e-9;
 
-/** Refuses a log that is empty, out of order, has a time twice, or holds a number that is none. */
+/** Refuses a log that is empty, out of order, has a time [s] twice, or holds a temperature [°C] that is none. */
 export function checkLog(log: Log): void {
   if (log.length === 0) throw new OutOfRange('log', 'no readings', 'at least one reading');
   for (let i = 0; i < log.length; i++) {
@@ -37,6 +37,7 @@ export interface Stretch {
   readonly hole: boolean;
 }
 
+/** The straight stretches of a log [s, °C]; one longer than `gap` [s] is a hole. */
 export function stretches(log: Log, gap: number): Stretch[] {
   const list: Stretch[] = [];
   for (let i = 1; i < log.length; i++) {
@@ -72,7 +73,7 @@ export function temperatureAt(log: Log, s: number): number {
   return a.C + ((s - a.s) / (b.s - a.s)) * (b.C - a.C);
 }
 
-/** Index of the reading nearest in time. */
+/** Index of the reading nearest to a moment [-]. */
 export function nearest(log: Log, s: number): number {
   let best = 0;
   let low = 0;

@@ -56,7 +56,7 @@ const passesBy: Record<Outcome, boolean | null> = {
   'not covered': false,
 };
 
-/** Completes what a judge found into a verdict: the reading that decides, and the rule's own cautions after the judge's. */
+/** Completes what a judge found into a verdict [s, °C]: the reading that decides, and the rule's own cautions after the judge's. */
 export function verdict(rule: Rule, log: Log, found: Found): Verdict {
   const { decidingAt = null, cautions = [], outcome, ...rest } = found;
   const index = decidingAt === null ? null : nearest(log, decidingAt);
@@ -78,7 +78,7 @@ export function verdict(rule: Rule, log: Log, found: Found): Verdict {
 }
 
 /**
- * A duration in words, never rounded to the flattering side: what is missing or taken rounds up, what was reached rounds down.
+ * A duration [s] in words, never rounded to the flattering side: what is missing or taken rounds up, what was reached rounds down.
  */
 export function span(s: number, round: 'up' | 'down'): string {
   const way = round === 'up' ? Math.ceil : Math.floor;
@@ -89,6 +89,7 @@ export function span(s: number, round: 'up' | 'down'): string {
   return `${tidy(way((nudged / 3600) * 100) / 100)} h`;
 }
 
+/** A temperature in words, to a tenth [°C]. */
 export function degrees(C: number): string {
   return `${tidy(Math.round(C * 10) / 10)} °C`;
 }

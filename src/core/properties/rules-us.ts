@@ -27,7 +27,7 @@ function poultryRow([F, C, unit, dwell]: PoultryRow, fat: number): TimeAtTempera
   return row(F, C, seconds(dwell[fat - 1]!, unit));
 }
 
-/** Dwell times for one bird and one fat content (1 to 12 %), from the table as printed. */
+/** Dwell times [s] for one bird and one fat content (1 to 12 %), from the table as printed. Source: fsis-appendix-a-2021 */
 export function poultryRows(bird: 'chicken' | 'turkey' | 'other', fat: number): TimeAtTemperature[] {
   if (bird === 'chicken') return chickenRows.map((r) => poultryRow(r, fat));
   if (bird === 'turkey') return turkeyRows.map((r) => poultryRow(r, fat));

@@ -11,6 +11,7 @@ export const rules: readonly Rule[] = [...gbRules, ...usCookingRules, ...usCooli
 
 const byId = new Map(rules.map((rule) => [rule.id, rule]));
 
+/** The rule of an id, or undefined [-]. */
 export function findRule(id: string): Rule | undefined {
   return byId.get(id);
 }
