@@ -9,6 +9,7 @@ import {
   backOffMs,
   type Entry,
   emptyOutbox,
+  entryPrefix,
   joined,
   next,
   type Outbox,
@@ -18,7 +19,7 @@ import {
   tryAgain,
   unanswered,
 } from './outbox.ts';
-import { entryPrefix, putAside, readShelf, writeShelf } from './outbox-storage.ts';
+import { putAside, readShelf, writeShelf } from './outbox-storage.ts';
 
 export interface OutboxState {
   readonly entries: readonly Entry[];

@@ -4,7 +4,7 @@
  */
 import { z } from 'zod';
 import { Decision, Reading } from '../../../contract/records.ts';
-import type { Entry } from './outbox.ts';
+import { type Entry, entryPrefix } from './outbox.ts';
 
 const envelope = {
   id: z.string(),
@@ -35,8 +35,6 @@ const StoredEntry = z.discriminatedUnion('kind', [
     }),
   }),
 ]);
-
-export const entryPrefix = 'fq.outbox.';
 
 /** The part of the browser's storage that is used; in tests a map. */
 export interface Shelf {

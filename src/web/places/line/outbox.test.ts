@@ -6,6 +6,7 @@ import {
   answerMeans,
   backOffMs,
   emptyOutbox,
+  entryPrefix,
   joined,
   mostTogether,
   next,
@@ -15,7 +16,7 @@ import {
   tryAgain,
   unanswered,
 } from './outbox.ts';
-import { entryPrefix, readShelf, type Shelf, writeShelf } from './outbox-storage.ts';
+import { readShelf, type Shelf, writeShelf } from './outbox-storage.ts';
 
 const uuid = (n: number) => `00000000-0000-7000-8000-${String(n).padStart(12, '0')}`;
 const to = { kitchenId: uuid(1), batchId: uuid(2), personId: uuid(3), personName: 'Wren' };

@@ -37,6 +37,9 @@ export type Entry = Outgoing & {
   readonly refused: string | null;
 };
 
+/** One key of the device's storage for each entry. */
+export const entryPrefix = 'fq.outbox.';
+
 export interface Outbox {
   readonly entries: readonly Entry[];
 }
