@@ -63,7 +63,8 @@ export function settingText(step: Step, units: Units, reckoned: readonly number[
     case 'cure': {
       const cold = `${duration(step.h * 60)} at ${temperature(step.mediumC, units)}`;
       if (step.by === 'dry cure') return `${number(step.saltPct, 2)} % salt, ${cold}`;
-      const much = step.brinePerKg === undefined ? '' : `, ${number(step.brinePerKg, 2)} times the weight of the meat`;
+      const much =
+        step.brinePerKg === undefined ? '' : `, ${number(step.brinePerKg, 2)} times the weight of the meat`;
       return `${number(step.saltPct, 2)} % brine${much}, ${cold}`;
     }
     case 'rinse and dry':
