@@ -79,7 +79,9 @@ function judgeRow(row: TimeAtTemperature, log: Log, list: readonly Stretch[]): R
  */
 export function judgeHold(rule: HoldRule, log: Log, gap: number): Verdict {
   const list = stretches(log, gap);
-  const results = rule.rows.map((row) => judgeRow(row, log, list));
+  const hottest = log.reduce((a, b) => (b.C > a.C ? b : a));
+  // Rows the log never reaches have no spell.
+  const results = rule.rows.filter((row) => row.C - hair <= hottest.C).map((row) => judgeRow(row, log, list));
   const parts = results.filter((r) => r.longest !== null).map(asPart);
   const model = modelShare(rule, list);
   const cautions: string[] = [];
@@ -92,7 +94,6 @@ export function judgeHold(rule: HoldRule, log: Log, gap: number): Verdict {
     cautions.push(
       `The log begins at ${degrees(log[0]!.C)}: the table also asks that no more than ${span(rule.comeUp.s, 'down')} were spent between ${degrees(rule.comeUp.lowC)} and ${degrees(rule.comeUp.highC)} on the way up, and that is not all in it.`,
     );
-  const hottest = log.reduce((a, b) => (b.C > a.C ? b : a));
   const done = results
     .filter((r) => r.doneAt !== null)
     .sort((a, b) => a.doneAt! - b.doneAt! || a.row.C - b.row.C)[0];

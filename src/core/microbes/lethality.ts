@@ -40,9 +40,10 @@ export function stretchLethality(curve: RateCurve, dt: number, C1: number, C2: n
   const high = Math.max(C1, C2);
   let sum = 0;
   for (const piece of curve) {
+    if (piece.from >= high) break;
+    if (piece.rate === 0 || piece.to <= low) continue;
     const a = Math.max(low, piece.from);
     const b = Math.min(high, piece.to);
-    if (piece.rate === 0 || !(b > a)) continue;
     const part = (dt * (b - a)) / (high - low);
     sum += part * piece.rate * 10 ** ((a - piece.at) / piece.z) * growth((Math.LN10 * (b - a)) / piece.z);
   }
