@@ -1,13 +1,31 @@
 import { v7 as uuid } from 'uuid';
 import { beforeAll, expect, it } from 'vitest';
-import { addIngredient, addLot, addPart, addSupplier, listIngredients, listLots, listParts, listSuppliers } from '../../src/app/animals.ts';
+import {
+  addIngredient,
+  addLot,
+  addPart,
+  addSupplier,
+  listIngredients,
+  listLots,
+  listParts,
+  listSuppliers,
+} from '../../src/app/animals.ts';
 import { addDish, getDish, getVersion, listDishes, newVersion, saveVersion } from '../../src/app/dishes.ts';
 import { addPerson, createKitchen, listKitchens, listPeople } from '../../src/app/kitchens.ts';
 import { signVersion } from '../../src/app/sign.ts';
 import { addTrial, closeTrial, listTrials } from '../../src/app/trials.ts';
 import { Dish, DishSummary, Kitchen, Trial, Version } from '../../src/contract/records.ts';
 import type { Method } from '../../src/contract/steps.ts';
-import { appOn, cookStep, goodMethod, muscle, openKitchen, signedDish, type TestKitchen, trimStep } from './kitchen.ts';
+import {
+  appOn,
+  cookStep,
+  goodMethod,
+  muscle,
+  openKitchen,
+  signedDish,
+  type TestKitchen,
+  trimStep,
+} from './kitchen.ts';
 import { eachStore } from './stores.ts';
 
 const refused = (code: string) => expect.objectContaining({ name: 'AppError', code });
@@ -24,45 +42,86 @@ eachStore('a kitchen and its dishes', (making) => {
     addDish(k.app, k.actor, { name: `Dish ${uuid()}`, species, part, story: 'A story.', method });
 
   it('keeps kitchens and people as they were given', async () => {
-    expect((await listKitchens(k.app)).map((x) => Kitchen.parse(x).id)).toEqual([k.kitchen.id, other.kitchen.id]);
+    expect((await listKitchens(k.app)).map((x) => Kitchen.parse(x).id)).toEqual([
+      k.kitchen.id,
+      other.kitchen.id,
+    ]);
     const cook = await addPerson(k.app, k.actor, { name: 'Ossian Invented', role: 'cook' });
     expect(await listPeople(k.app, k.kitchen.id)).toEqual([k.person, cook]);
-    await expect(createKitchen(k.app, { name: 'X', place: 'EU', zone: 'Middle/Earth', currency: 'EUR', units: 'metric', person: 'Y' })).rejects.toEqual(
-      refused('invalid'),
-    );
+    await expect(
+      createKitchen(k.app, {
+        name: 'X',
+        place: 'EU',
+        zone: 'Middle/Earth',
+        currency: 'EUR',
+        units: 'metric',
+        person: 'Y',
+      }),
+    ).rejects.toEqual(refused('invalid'));
   });
 
   it('lets nobody write who is not of the kitchen, nor an auditor', async () => {
     const stranger = { kitchenId: k.kitchen.id, personId: other.person.id };
     await expect(addSupplier(k.app, stranger, { name: 'S', note: '' })).rejects.toEqual(refused('unsigned'));
-    await expect(addSupplier(k.app, { ...k.actor, personId: uuid() }, { name: 'S', note: '' })).rejects.toEqual(refused('unsigned'));
+    await expect(
+      addSupplier(k.app, { ...k.actor, personId: uuid() }, { name: 'S', note: '' }),
+    ).rejects.toEqual(refused('unsigned'));
     const auditor = await addPerson(k.app, k.actor, { name: 'Ada Invented', role: 'auditor' });
-    await expect(addSupplier(k.app, { ...k.actor, personId: auditor.id }, { name: 'S', note: '' })).rejects.toEqual(refused('forbidden'));
-    await expect(addSupplier(k.app, { ...k.actor, kitchenId: uuid() }, { name: 'S', note: '' })).rejects.toEqual(refused('not_found'));
+    await expect(
+      addSupplier(k.app, { ...k.actor, personId: auditor.id }, { name: 'S', note: '' }),
+    ).rejects.toEqual(refused('forbidden'));
+    await expect(
+      addSupplier(k.app, { ...k.actor, kitchenId: uuid() }, { name: 'S', note: '' }),
+    ).rejects.toEqual(refused('not_found'));
     expect(await listSuppliers(k.app, k.kitchen.id)).toEqual([]);
   });
 
   it('keeps what comes in, and refuses a second lot of one code, or a lot of somebody else’s supplier', async () => {
     const supplier = await addSupplier(k.app, k.actor, { name: 'Supplier', note: 'Fridays.' });
     const part = await addPart(k.app, k.actor, { species: 'pig', name: 'heart', sharePct: 0.4, use: 'menu' });
-    const ingredient = await addIngredient(k.app, k.actor, { name: 'Salt', composition: muscle, salt: 1, source: 'Test.', pricePerKg: 120, allergens: ['milk'] });
-    const lot = { code: 'L1', supplierId: supplier.id, partId: part.id, what: 'Hearts', grams: 1234.5, arrivedAt: '2026-11-19T09:00:00.000Z', arrivalC: 2.5, note: '' };
+    const ingredient = await addIngredient(k.app, k.actor, {
+      name: 'Salt',
+      composition: muscle,
+      salt: 1,
+      source: 'Test.',
+      pricePerKg: 120,
+      allergens: ['milk'],
+    });
+    const lot = {
+      code: 'L1',
+      supplierId: supplier.id,
+      partId: part.id,
+      what: 'Hearts',
+      grams: 1234.5,
+      arrivedAt: '2026-11-19T09:00:00.000Z',
+      arrivalC: 2.5,
+      note: '',
+    };
     const kept = await addLot(k.app, k.actor, lot);
     expect(await listSuppliers(k.app, k.kitchen.id)).toEqual([supplier]);
     expect(await listParts(k.app, k.kitchen.id)).toEqual([part]);
     expect(await listIngredients(k.app, k.kitchen.id)).toEqual([ingredient]);
     expect(await listLots(k.app, k.kitchen.id)).toEqual([{ id: kept.id, ...lot }]);
     await expect(addLot(k.app, k.actor, lot)).rejects.toEqual(refused('conflict'));
-    await expect(addPart(k.app, k.actor, { species: 'pig', name: 'heart', sharePct: null, use: 'kitchen' })).rejects.toEqual(refused('conflict'));
+    await expect(
+      addPart(k.app, k.actor, { species: 'pig', name: 'heart', sharePct: null, use: 'kitchen' }),
+    ).rejects.toEqual(refused('conflict'));
     const theirs = await addSupplier(other.app, other.actor, { name: 'Theirs', note: '' });
-    await expect(addLot(k.app, k.actor, { ...lot, code: 'L2', supplierId: theirs.id })).rejects.toEqual(refused('invalid'));
+    await expect(addLot(k.app, k.actor, { ...lot, code: 'L2', supplierId: theirs.id })).rejects.toEqual(
+      refused('invalid'),
+    );
     expect(await listLots(other.app, other.kitchen.id)).toEqual([]);
   });
 
   it('begins a dish as an idea with one draft, and shows it as the contract says', async () => {
     const dish = await idea(goodMethod());
     expect(Dish.parse(dish)).toEqual(dish);
-    expect(dish).toMatchObject({ stage: 'idea', versionCount: 1, signedVersion: null, current: { number: 1, rev: 0, status: 'draft' } });
+    expect(dish).toMatchObject({
+      stage: 'idea',
+      versionCount: 1,
+      signedVersion: null,
+      current: { number: 1, rev: 0, status: 'draft' },
+    });
     expect(dish.current.method).toEqual(goodMethod());
     const listed = (await listDishes(k.app, k.kitchen.id)).find((d) => d.id === dish.id);
     expect(DishSummary.parse(listed)).toMatchObject({ stepKinds: ['trim', 'cook'], law: { status: 'food' } });
@@ -80,13 +139,19 @@ eachStore('a kitchen and its dishes', (making) => {
     await expect(late).rejects.toEqual(refused('conflict'));
     await expect(late).rejects.toThrow(/Petra Invented saved this draft at 2026-11-2/);
     expect((await getVersion(k.app, k.kitchen.id, current.id)).method).toEqual(next);
-    const saves = await k.app.store.session((s) => s.query('SELECT rev FROM version_save WHERE version_id = $1 ORDER BY rev', [current.id]));
+    const saves = await k.app.store.session((s) =>
+      s.query('SELECT rev FROM version_save WHERE version_id = $1 ORDER BY rev', [current.id]),
+    );
     expect(saves).toEqual([{ rev: 0 }, { rev: 1 }]);
   });
 
   it('lets one of two simultaneous saves win', async () => {
     const { current } = await idea(goodMethod());
-    const both = await Promise.allSettled([10, 20].map((min) => saveVersion(k.app, k.actor, current.id, { rev: 0, method: [trimStep, cookStep(min)] })));
+    const both = await Promise.allSettled(
+      [10, 20].map((min) =>
+        saveVersion(k.app, k.actor, current.id, { rev: 0, method: [trimStep, cookStep(min)] }),
+      ),
+    );
     expect(both.map((r) => r.status).sort()).toEqual(['fulfilled', 'rejected']);
     expect(both.find((r) => r.status === 'rejected')).toMatchObject({ reason: { code: 'conflict' } });
   });
@@ -100,14 +165,18 @@ eachStore('a kitchen and its dishes', (making) => {
     expect(verdict!.lethalityMin).toBeGreaterThan(2);
     expect(verdict!.warmestC).toBeGreaterThan(90);
     expect(await getDish(k.app, k.kitchen.id, dish.id)).toMatchObject({ stage: 'signed', signedVersion: 1 });
-    await expect(saveVersion(k.app, k.actor, version.id, { rev: 0, method: [] })).rejects.toEqual(refused('frozen'));
+    await expect(saveVersion(k.app, k.actor, version.id, { rev: 0, method: [] })).rejects.toEqual(
+      refused('frozen'),
+    );
     await expect(signVersion(k.app, k.actor, version.id, 0)).rejects.toEqual(refused('frozen'));
     await expect(
       k.app.store.session((s) => s.query("UPDATE version SET method = '[]' WHERE id = $1", [version.id])),
     ).rejects.toThrow(/frozen/);
     const second = await newVersion(k.app, k.actor, dish.id, { reason: 'Shorter.' });
     expect(second).toMatchObject({ number: 2, status: 'draft', method: version.method, reason: 'Shorter.' });
-    await expect(newVersion(k.app, k.actor, dish.id, { reason: 'Again.' })).rejects.toEqual(refused('conflict'));
+    await expect(newVersion(k.app, k.actor, dish.id, { reason: 'Again.' })).rejects.toEqual(
+      refused('conflict'),
+    );
     expect((await getDish(k.app, k.kitchen.id, dish.id)).signedVersion).toBe(1);
   });
 
@@ -127,31 +196,54 @@ eachStore('a kitchen and its dishes', (making) => {
     const lax = await idea([trimStep, cookStep(20, { target: { referenceC: 70, zC: 7.5, min: 0.000001 } })]);
     await expect(signVersion(k.app, k.actor, lax.current.id, 0)).rejects.toEqual(refused('unsafe'));
     // Nor does naming no rule at all.
-    const none = await idea([trimStep, cookStep(20, { target: { referenceC: 70, zC: 7.5, min: 0.000001 }, rules: [], asks: [] })]);
+    const none = await idea([
+      trimStep,
+      cookStep(20, { target: { referenceC: 70, zC: 7.5, min: 0.000001 }, rules: [], asks: [] }),
+    ]);
     await expect(signVersion(k.app, k.actor, none.current.id, 0)).rejects.toEqual(refused('unsafe'));
-    const never = await idea([trimStep, cookStep(50, { stages: [{ name: 'steam', mediumC: 100, hWm2K: 1000, until: { min: 50 } }, { name: 'fry', mediumC: 90, hWm2K: 100, until: { coldestC: 95, atMostMin: 30 } }] })]);
+    const stages = [{ name: 'fry', mediumC: 90, hWm2K: 500, until: { coldestC: 92, atMostMin: 120 } }];
+    const never = await idea([trimStep, cookStep(50, { stages })]);
     await expect(signVersion(k.app, k.actor, never.current.id, 0)).rejects.toThrow(/"fry" is not reached/);
   });
 
   it('refuses to sign what is not finished, and says what is missing', async () => {
     const code = async (method: Method) => {
       const { current } = await idea(method);
-      return signVersion(k.app, k.actor, current.id, 0).then(() => 'signed', (e: { code: string; message: string }) => `${e.code}: ${e.message}`);
+      return signVersion(k.app, k.actor, current.id, 0).then(
+        () => 'signed',
+        (e: { code: string; message: string }) => `${e.code}: ${e.message}`,
+      );
     };
     expect(await code([])).toMatch(/^unfinished: .*no steps/);
     expect(await code([trimStep])).toMatch(/^unsafe: The heart of pig is never cooked/);
     expect(await code([trimStep, cookStep(50, { stages: [] })])).toMatch(/^unfinished: .*no stages/);
     expect(await code([trimStep, cookStep(50, { rules: [] })])).toMatch(/^unfinished: .*names no rule/);
-    expect(await code([trimStep, cookStep(50, { rules: ['no-such-rule'] })])).toMatch(/^unfinished: .*no-such-rule/);
+    expect(await code([trimStep, cookStep(50, { rules: ['no-such-rule'] })])).toMatch(
+      /^unfinished: .*no-such-rule/,
+    );
     // A shape that contradicts itself reaches the engine, which says where.
-    const skins = [{ name: 'skin', thicknessMm: 40, composition: muscle }, { name: 'meat', composition: muscle }];
-    expect(await code([trimStep, cookStep(50, { body: { shape: 'cylinder', diameterMm: 50, layers: skins } })])).toMatch(/^unsafe: /);
+    const skins = [
+      { name: 'skin', thicknessMm: 40, composition: muscle },
+      { name: 'meat', composition: muscle },
+    ];
+    expect(
+      await code([trimStep, cookStep(50, { body: { shape: 'cylinder', diameterMm: 50, layers: skins } })]),
+    ).toMatch(/^unsafe: /);
   });
 
   it('refuses to sign what the law stops or does not know', async () => {
     const code = async (species: string, part: string, kitchen = k) => {
-      const { current } = await addDish(kitchen.app, kitchen.actor, { name: 'D', species, part, story: '', method: goodMethod() });
-      return signVersion(kitchen.app, kitchen.actor, current.id, 0).then(() => 'signed', (e: { code: string }) => e.code);
+      const { current } = await addDish(kitchen.app, kitchen.actor, {
+        name: 'D',
+        species,
+        part,
+        story: '',
+        method: goodMethod(),
+      });
+      return signVersion(kitchen.app, kitchen.actor, current.id, 0).then(
+        () => 'signed',
+        (e: { code: string }) => e.code,
+      );
     };
     expect(await code('goose', 'head')).toBe('unlawful');
     expect(await code('swan', 'neck')).toBe('unlawful');
@@ -165,12 +257,20 @@ eachStore('a kitchen and its dishes', (making) => {
   it('begins and closes a trial once', async () => {
     const dish = await idea(goodMethod());
     const elsewhere = await idea(goodMethod());
-    await expect(addTrial(k.app, k.actor, dish.id, { versionId: elsewhere.current.id, name: 'T', expect: '' })).rejects.toEqual(refused('invalid'));
-    const trial = await addTrial(k.app, k.actor, dish.id, { versionId: dish.current.id, name: 'First', expect: 'Tender.' });
+    await expect(
+      addTrial(k.app, k.actor, dish.id, { versionId: elsewhere.current.id, name: 'T', expect: '' }),
+    ).rejects.toEqual(refused('invalid'));
+    const trial = await addTrial(k.app, k.actor, dish.id, {
+      versionId: dish.current.id,
+      name: 'First',
+      expect: 'Tender.',
+    });
     expect(Trial.parse(trial)).toMatchObject({ versionNumber: 1, conclusion: null, closedAt: null });
     expect((await getDish(k.app, k.kitchen.id, dish.id)).stage).toBe('in trial');
     const closed = await closeTrial(k.app, k.actor, trial.id, { conclusion: 'Dry.' });
     expect(await listTrials(k.app, k.kitchen.id, dish.id)).toEqual([closed]);
-    await expect(closeTrial(k.app, k.actor, trial.id, { conclusion: 'Not dry.' })).rejects.toEqual(refused('frozen'));
+    await expect(closeTrial(k.app, k.actor, trial.id, { conclusion: 'Not dry.' })).rejects.toEqual(
+      refused('frozen'),
+    );
   });
 });

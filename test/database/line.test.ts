@@ -7,7 +7,19 @@ import { importLog, listLogs } from '../../src/app/logs.ts';
 import { decide, record } from '../../src/app/readings.ts';
 import { signVersion } from '../../src/app/sign.ts';
 import { Batch, BatchSummary, ProbeLog, type Version } from '../../src/contract/records.ts';
-import { appOn, askIds, coolLog, goodMethod, hotLog, openBatch, openKitchen, reading, signedDish, stepIds, type TestKitchen } from './kitchen.ts';
+import {
+  appOn,
+  askIds,
+  coolLog,
+  goodMethod,
+  hotLog,
+  openBatch,
+  openKitchen,
+  reading,
+  signedDish,
+  stepIds,
+  type TestKitchen,
+} from './kitchen.ts';
 import { eachStore } from './stores.ts';
 
 const refused = (code: string) => expect.objectContaining({ name: 'AppError', code });
@@ -28,24 +40,73 @@ eachStore('a batch', (making) => {
   });
   const write = (...readings: ReturnType<typeof reading>[]) => record(k.app, k.actor, batch.id, { readings });
   const importOne = (text: string, more: object = {}) =>
-    importLog(k.app, k.actor, { id: uuid(), batchId: batch.id, trialId: null, dishId: null, stepId: stepIds.cook, name: 'probe.csv', text, channel: 'core', correction: {}, rules: [], ...more });
-  const decideOn = (what: 'cooked again' | 'discarded' | 'kept back to ask', stepId = stepIds.cook, askId: string | null = null) =>
-    decide(k.app, k.actor, batch.id, { id: uuid(), stepId, askId, what, reason: 'Because.', at: '2026-11-20T09:00:00.000Z' });
-  const close = (as: 'closed' | 'discarded' = 'closed', note = 'Done.') => closeBatch(k.app, k.actor, batch.id, { as, note });
+    importLog(k.app, k.actor, {
+      id: uuid(),
+      batchId: batch.id,
+      trialId: null,
+      dishId: null,
+      stepId: stepIds.cook,
+      name: 'probe.csv',
+      text,
+      channel: 'core',
+      correction: {},
+      rules: [],
+      ...more,
+    });
+  const decideOn = (
+    what: 'cooked again' | 'discarded' | 'kept back to ask',
+    stepId = stepIds.cook,
+    askId: string | null = null,
+  ) =>
+    decide(k.app, k.actor, batch.id, {
+      id: uuid(),
+      stepId,
+      askId,
+      what,
+      reason: 'Because.',
+      at: '2026-11-20T09:00:00.000Z',
+    });
+  const close = (as: 'closed' | 'discarded' = 'closed', note = 'Done.') =>
+    closeBatch(k.app, k.actor, batch.id, { as, note });
 
   it('starts from a signed version only, once for each id', async () => {
-    const draft = await addDish(k.app, k.actor, { name: 'Draft', species: 'pig', part: 'heart', story: '', method: goodMethod() });
+    const draft = await addDish(k.app, k.actor, {
+      name: 'Draft',
+      species: 'pig',
+      part: 'heart',
+      story: '',
+      method: goodMethod(),
+    });
     await expect(openBatch(k, draft.current.id)).rejects.toEqual(refused('conflict'));
-    const lot = await addLot(k.app, k.actor, { code: `L${uuid()}`, supplierId: null, partId: null, what: 'Hearts', grams: 1000, arrivedAt: '2026-11-19T09:00:00Z', arrivalC: 2, note: '' });
+    const lot = await addLot(k.app, k.actor, {
+      code: `L${uuid()}`,
+      supplierId: null,
+      partId: null,
+      what: 'Hearts',
+      grams: 1000,
+      arrivedAt: '2026-11-19T09:00:00Z',
+      arrivalC: 2,
+      note: '',
+    });
     const input = { id: uuid(), versionId: version.id, pieces: 3, lotIds: [lot.id, lot.id] };
     const first = await startBatch(k.app, k.actor, input);
-    expect(Batch.parse(first)).toMatchObject({ pieces: 3, status: 'open', lots: [{ id: lot.id }], method: version.method });
+    expect(Batch.parse(first)).toMatchObject({
+      pieces: 3,
+      status: 'open',
+      lots: [{ id: lot.id }],
+      method: version.method,
+    });
     expect(first.code).toMatch(/^261120-\d+$/);
     expect(await startBatch(k.app, k.actor, input)).toEqual(first);
     await expect(startBatch(k.app, k.actor, { ...input, pieces: 4 })).rejects.toEqual(refused('conflict'));
-    await expect(startBatch(k.app, k.actor, { ...input, id: uuid(), lotIds: [uuid()] })).rejects.toEqual(refused('invalid'));
+    await expect(startBatch(k.app, k.actor, { ...input, id: uuid(), lotIds: [uuid()] })).rejects.toEqual(
+      refused('invalid'),
+    );
     const direct = k.app.store.session((s) =>
-      s.query('INSERT INTO batch SELECT $1, kitchen_id, $2, code || $3, pieces, started_at, started_by, status FROM batch WHERE id = $4', [uuid(), draft.current.id, 'x', first.id]),
+      s.query(
+        'INSERT INTO batch SELECT $1, kitchen_id, $2, code || $3, pieces, started_at, started_by, status FROM batch WHERE id = $4',
+        [uuid(), draft.current.id, 'x', first.id],
+      ),
     );
     await expect(direct).rejects.toThrow(/signed version/);
   });
@@ -78,10 +139,14 @@ eachStore('a batch', (making) => {
     expect(after.readings).toHaveLength(2);
     await expect(write({ ...one, value: 2.5 })).rejects.toEqual(refused('conflict'));
     const another = await openBatch(k, version.id);
-    await expect(record(k.app, k.actor, another.id, { readings: [one] })).rejects.toEqual(refused('conflict'));
+    await expect(record(k.app, k.actor, another.id, { readings: [one] })).rejects.toEqual(
+      refused('conflict'),
+    );
     const raced = reading();
     await Promise.all(Array.from({ length: 4 }, () => write(raced)));
-    expect((await getBatch(k.app, k.kitchen.id, batch.id)).readings.filter((r) => r.id === raced.id)).toHaveLength(1);
+    expect(
+      (await getBatch(k.app, k.kitchen.id, batch.id)).readings.filter((r) => r.id === raced.id),
+    ).toHaveLength(1);
   });
 
   it('refuses what was not asked for, by path, and writes nothing of that message', async () => {
@@ -94,8 +159,11 @@ eachStore('a batch', (making) => {
       reading({ at: '2027-11-20T08:30:00.000Z' }),
       reading({ corrects: uuid(), note: 'why' }),
     ];
-    for (const one of bad) await expect(write(reading(), one), JSON.stringify(one)).rejects.toEqual(refused('invalid'));
-    await expect(write(reading(), bad[1]!)).rejects.toMatchObject({ problems: [{ path: 'readings[1].kind', found: 'weight', allowed: 'temperature' }] });
+    for (const one of bad)
+      await expect(write(reading(), one), JSON.stringify(one)).rejects.toEqual(refused('invalid'));
+    await expect(write(reading(), bad[1]!)).rejects.toMatchObject({
+      problems: [{ path: 'readings[1].kind', found: 'weight', allowed: 'temperature' }],
+    });
     expect((await getBatch(k.app, k.kitchen.id, batch.id)).readings).toEqual([]);
   });
 
@@ -103,14 +171,22 @@ eachStore('a batch', (making) => {
     const wrong = reading({ value: 38 });
     await write(wrong);
     await expect(write(reading({ corrects: wrong.id }))).rejects.toEqual(refused('invalid'));
-    const { batch: after } = await write(reading({ corrects: wrong.id, note: 'Slip of the thumb: 3.8 was meant, measured again 2.' }));
-    expect(after.readings.map((r) => [r.value, r.holds])).toEqual([[38, 'out'], [2, 'in']]);
+    const { batch: after } = await write(
+      reading({ corrects: wrong.id, note: 'Slip of the thumb: 3.8 was meant, measured again 2.' }),
+    );
+    expect(after.readings.map((r) => [r.value, r.holds])).toEqual([
+      [38, 'out'],
+      [2, 'in'],
+    ]);
     expect(after.out).toBe(0);
     expect(after.blocking.join()).not.toContain('Arrival');
   });
 
   it('says what blocks it, and closes only when nothing does', async () => {
-    expect(batch.blocking).toEqual(['Trim: "Arrival" has not been recorded.', 'Steam: there is no core log yet ("Core while cooking").']);
+    expect(batch.blocking).toEqual([
+      'Trim: "Arrival" has not been recorded.',
+      'Steam: there is no core log yet ("Core while cooking").',
+    ]);
     await expect(close()).rejects.toEqual(refused('blocked'));
     await write(reading({ value: 6 }));
     await importOne(hotLog);
@@ -119,13 +195,23 @@ eachStore('a batch', (making) => {
     await expect(close()).rejects.toMatchObject({ code: 'blocked', problems: [{ found: held.blocking[0] }] });
     await decideOn('cooked again', stepIds.trim, askIds.arrival);
     const closed = await close();
-    expect(Batch.parse(closed)).toMatchObject({ status: 'closed', closedBy: 'Petra Invented', closingNote: 'Done.', blocking: [] });
+    expect(Batch.parse(closed)).toMatchObject({
+      status: 'closed',
+      closedBy: 'Petra Invented',
+      closingNote: 'Done.',
+      blocking: [],
+    });
     expect(await close()).toEqual(closed);
     await expect(close('discarded')).rejects.toEqual(refused('frozen'));
     await expect(write(reading())).rejects.toEqual(refused('frozen'));
     await expect(decideOn('cooked again')).rejects.toEqual(refused('frozen'));
     await expect(importOne(coolLog)).rejects.toEqual(refused('frozen'));
-    const forced = k.app.store.session((s) => s.query("UPDATE batch SET status = 'open', closed_at = NULL, closed_by = NULL, closing_note = NULL WHERE id = $1", [batch.id]));
+    const forced = k.app.store.session((s) =>
+      s.query(
+        "UPDATE batch SET status = 'open', closed_at = NULL, closed_by = NULL, closing_note = NULL WHERE id = $1",
+        [batch.id],
+      ),
+    );
     await expect(forced).rejects.toThrow(/is closed/);
   });
 
@@ -163,7 +249,12 @@ eachStore('a batch', (making) => {
   it('takes core readings typed one by one as a log', async () => {
     await write(reading());
     const core = (min: number, C: number) =>
-      reading({ stepId: stepIds.cook, askId: askIds.core, value: C, at: new Date(Date.parse('2026-11-20T08:30:00Z') + min * 60_000).toISOString() });
+      reading({
+        stepId: stepIds.cook,
+        askId: askIds.core,
+        value: C,
+        at: new Date(Date.parse('2026-11-20T08:30:00Z') + min * 60_000).toISOString(),
+      });
     await write(core(0, 71), core(1, 71));
     expect((await getBatch(k.app, k.kitchen.id, batch.id)).blocking.join()).toContain('no core log holds');
     await write(core(2, 71));
@@ -173,11 +264,21 @@ eachStore('a batch', (making) => {
   it('keeps a probe log as it came, reads it itself, and judges it by the rules of its step whatever was asked', async () => {
     const id = uuid();
     const log = await importOne(hotLog, { id });
-    expect(ProbeLog.parse(log)).toMatchObject({ id, batchId: batch.id, dishId, channel: 'core', importedBy: 'Petra Invented' });
+    expect(ProbeLog.parse(log)).toMatchObject({
+      id,
+      batchId: batch.id,
+      dishId,
+      channel: 'core',
+      importedBy: 'Petra Invented',
+    });
     expect(log.points[0]).toEqual({ s: 0, C: 5 });
     expect(log.points).toHaveLength(33);
     expect(log.judgements.map((j) => [j.rule, j.passes])).toEqual([['gb-70c-2min', true]]);
-    const [row] = await k.app.store.session((s) => s.query<{ original: string; sha256: string }>('SELECT original, sha256 FROM probe_log WHERE id = $1', [id]));
+    const [row] = await k.app.store.session((s) =>
+      s.query<{ original: string; sha256: string }>('SELECT original, sha256 FROM probe_log WHERE id = $1', [
+        id,
+      ]),
+    );
     expect(row!.original).toBe(hotLog);
     expect(log.sha256).toBe(row!.sha256);
     expect(await importOne(hotLog, { id })).toEqual(log);
@@ -187,7 +288,10 @@ eachStore('a batch', (making) => {
 
   it('refuses a file that is no log, a channel it does not have, a rule that is not in the book', async () => {
     await expect(importOne('Dear Petra,\nthe hearts will be late.\n')).rejects.toEqual(refused('invalid'));
-    await expect(importOne(hotLog, { channel: 'oven' })).rejects.toMatchObject({ code: 'invalid', problems: [{ path: 'channel' }] });
+    await expect(importOne(hotLog, { channel: 'oven' })).rejects.toMatchObject({
+      code: 'invalid',
+      problems: [{ path: 'channel' }],
+    });
     await expect(importOne(hotLog, { rules: ['no-such-rule'] })).rejects.toEqual(refused('invalid'));
     await expect(importOne(hotLog, { stepId: uuid() })).rejects.toEqual(refused('invalid'));
     expect((await getBatch(k.app, k.kitchen.id, batch.id)).logs).toEqual([]);
@@ -202,7 +306,9 @@ eachStore('a batch', (making) => {
   it('is unknown to another kitchen', async () => {
     const other = await openKitchen(k.app);
     await expect(getBatch(other.app, other.kitchen.id, batch.id)).rejects.toEqual(refused('not_found'));
-    await expect(record(other.app, other.actor, batch.id, { readings: [reading()] })).rejects.toEqual(refused('not_found'));
+    await expect(record(other.app, other.actor, batch.id, { readings: [reading()] })).rejects.toEqual(
+      refused('not_found'),
+    );
     await expect(signVersion(other.app, other.actor, version.id, 0)).rejects.toEqual(refused('not_found'));
   });
 });
