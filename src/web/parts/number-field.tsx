@@ -1,4 +1,4 @@
-import { type ReactNode, useState } from 'react';
+import { type ReactNode, useRef, useState } from 'react';
 import { useUnits } from '../kitchen.tsx';
 import { Button } from './button.tsx';
 import { Field } from './field.tsx';
@@ -26,6 +26,14 @@ export interface NumberFieldProps {
   readonly className?: string;
 }
 
+/** The label of the first number in a form that was typed but not taken; null where all are settled. */
+export function unsettledIn(form: HTMLElement | null): string | null {
+  const field = form?.querySelector('.unsettled');
+  return field === null || field === undefined
+    ? null
+    : (field.querySelector('.field-label')?.textContent ?? 'a number');
+}
+
 /** A number as a cook types it: arithmetic, any unit; what cannot be meant is said beside the field and not taken. */
 export function NumberField(props: NumberFieldProps) {
   const system = useUnits();
@@ -33,6 +41,7 @@ export function NumberField(props: NumberFieldProps) {
   const [text, setText] = useState<string | null>(null);
   const [told, setTold] = useState<string | null>(null);
   const [asked, setAsked] = useState<{ doubt: Doubt; value: number } | null>(null);
+  const before = useRef(value);
 
   const take = (typed: string, leaving: boolean): void => {
     if (typed.trim() === '' && optional === true) {
@@ -67,7 +76,7 @@ export function NumberField(props: NumberFieldProps) {
       label={props.label}
       hint={props.hint}
       error={told ?? props.error}
-      {...(props.className === undefined ? {} : { className: props.className })}
+      className={`${props.className ?? ''}${told === null && asked === null ? '' : ' unsettled'}`}
     >
       {(tie) => (
         <>
@@ -81,6 +90,7 @@ export function NumberField(props: NumberFieldProps) {
               readOnly={props.readOnly}
               value={text ?? showNumber(value, unit, system)}
               onFocus={(e) => {
+                if (text === null) before.current = value;
                 if (props.readOnly !== true) e.target.select();
               }}
               onChange={(e) => {
@@ -93,6 +103,8 @@ export function NumberField(props: NumberFieldProps) {
                 take(e.target.value, true);
                 const kept = read.ok && (doubt?.(read.value, read.stated) ?? null) === null;
                 if (kept || (text.trim() === '' && optional === true)) setText(null);
+                // "3" on the way to an unlikely or impossible "38" is not what was meant.
+                else if (before.current !== value) props.onChange(before.current);
               }}
               onKeyDown={(e) => {
                 if (e.key === 'Enter') {

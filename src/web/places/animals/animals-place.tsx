@@ -1,7 +1,61 @@
+import { Link, Redirect, Route, Switch } from 'wouter';
+import { at } from '../../addresses.ts';
+import { useKitchen } from '../../kitchen.tsx';
+import { Lots } from './lots.tsx';
+import { Parts } from './parts.tsx';
+import { Suppliers } from './suppliers.tsx';
+import './animals.css';
+
+const base = '/k/:kitchenId/animals';
+const rooms = [
+  { slug: 'parts', name: 'Parts' },
+  { slug: 'lots', name: 'Lots' },
+  { slug: 'suppliers', name: 'Suppliers' },
+] as const;
+
+/** Animals: what comes in, and what becomes of it. */
 export function AnimalsPlace() {
+  const kitchen = useKitchen();
   return (
-    <div className="page stack">
-      <h1>Animals</h1>
+    <div className="page stack-wide">
+      <Switch>
+        <Route path={`${base}/:room`}>{({ room }) => <Head room={room} />}</Route>
+      </Switch>
+      <Switch>
+        <Route path={`${base}/parts`} component={Parts} />
+        <Route path={`${base}/lots`} component={Lots} />
+        <Route path={`${base}/suppliers`} component={Suppliers} />
+        <Route path={base}>
+          <Redirect to={at.animals(kitchen.id, 'parts')} replace />
+        </Route>
+        <Route>
+          <p>Nothing at this address.</p>
+        </Route>
+      </Switch>
+      <p className="quiet measure">
+        Still to come in this place: a supplier’s written specification, deliveries checked against it, and
+        breakdown by weighing.
+      </p>
     </div>
+  );
+}
+
+function Head({ room }: { readonly room: string }) {
+  const kitchen = useKitchen();
+  return (
+    <header className="stack">
+      <h1>Animals</h1>
+      <nav className="rooms" aria-label="In this place">
+        {rooms.map((r) => (
+          <Link
+            key={r.slug}
+            href={at.animals(kitchen.id, r.slug)}
+            aria-current={r.slug === room ? 'page' : undefined}
+          >
+            {r.name}
+          </Link>
+        ))}
+      </nav>
+    </header>
   );
 }

@@ -1,4 +1,4 @@
-import { useRef, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { Link } from 'wouter';
 import type { Method } from '../../../../contract/steps.ts';
 import { methodRibbon } from '../../../../documents/pictures/method-ribbon.ts';
@@ -20,9 +20,16 @@ export interface RibbonNavProps {
 export function RibbonNav({ method, selected, hrefOf, onMove }: RibbonNavProps) {
   const units = useUnits();
   const [ref, width] = useWidth<HTMLDivElement>();
+  const scroller = useRef<HTMLElement>(null);
   const dragged = useRef<number | null>(null);
   const [over, setOver] = useState<number | null>(null);
   const { scene, boxes } = methodRibbon(method, { width: Math.max(width, 1), narrowest: 84, units });
+  const at = boxes.find((b) => b.stepId === selected);
+  const middle = at === undefined ? null : at.x + at.width / 2;
+  useEffect(() => {
+    const strip = scroller.current;
+    if (strip !== null && middle !== null && width > 0) strip.scrollLeft = middle - strip.clientWidth / 2;
+  }, [middle, width]);
   const drop = (to: number) => {
     const from = dragged.current;
     dragged.current = null;
@@ -32,7 +39,7 @@ export function RibbonNav({ method, selected, hrefOf, onMove }: RibbonNavProps) 
   return (
     <div className="ribbon" ref={ref}>
       {width === 0 ? null : (
-        <nav className="scroll-x" aria-label="Steps of the method">
+        <nav className="scroll-x" ref={scroller} aria-label="Steps of the method">
           <div className="ribbon-strip" style={{ width: scene.width, height: scene.height }}>
             <SceneView scene={scene} table="none" />
             <ol className="ribbon-steps">

@@ -58,6 +58,7 @@ export function FillFields(form: StepForm<Fill>) {
       <Drawing step={step} units={kitchen.units} />
       <div className="fields">
         <TextField
+          className="whole"
           label="Casing"
           value={step.casing}
           maxLength={200}

@@ -15,6 +15,7 @@ export function TrimFields({ kitchen, step, set, readOnly }: StepForm<StepOf<'tr
     <>
       <div className="fields">
         <TextField
+          className="whole"
           label="Part"
           value={step.part}
           maxLength={200}
@@ -90,6 +91,7 @@ export function WrapFields({ step, set, readOnly }: StepForm<StepOf<'wrap'>>) {
     <>
       <div className="fields">
         <TextField
+          className="whole"
           label="Wrapped in"
           value={step.material}
           maxLength={200}
@@ -189,6 +191,7 @@ export function FinishFields({ step, set, readOnly }: StepForm<StepOf<'finish'>>
   return (
     <div className="fields">
       <TextField
+        className="whole"
         label="By"
         value={step.by}
         maxLength={200}

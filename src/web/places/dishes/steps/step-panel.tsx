@@ -1,4 +1,4 @@
-import { type ComponentType, lazy, Suspense } from 'react';
+import { lazy, Suspense } from 'react';
 import type { Dish, Kitchen, Version } from '../../../../contract/records.ts';
 import type { CookStep, Method, Step, StepOf } from '../../../../contract/steps.ts';
 import { TextField } from '../../../parts/field.tsx';
@@ -20,19 +20,7 @@ import {
 import type { StepForm } from './step-form.ts';
 import './step-panel.css';
 
-interface CookPanelProps {
-  readonly kitchen: Kitchen;
-  readonly dish: Dish;
-  readonly version: Version;
-  readonly method: Method;
-  readonly step: CookStep | StepOf<'chill'>;
-  readonly onChange: (step: CookStep | StepOf<'chill'>) => void;
-  readonly readOnly: boolean;
-}
-const cook = import.meta.glob<{ CookPanel: ComponentType<CookPanelProps> }>('../cook/cook-panel.tsx');
-const CookPanel = lazy(async () => ({
-  default: (await cook['../cook/cook-panel.tsx']?.())?.CookPanel ?? (() => null),
-}));
+const CookPanel = lazy(async () => ({ default: (await import('../cook/cook-panel.tsx')).CookPanel }));
 
 export interface StepPanelProps {
   readonly kitchen: Kitchen;
