@@ -77,6 +77,7 @@ const stepWord: Record<StepProgress['state'], string> = {
   'to do': 'to do',
   begun: 'begun',
   done: 'done',
+  'recorded, out': 'recorded, something was out of its limit',
   'needs a decision': 'needs a decision',
 };
 const stepShape: Record<StepProgress['state'], string> = {
@@ -84,6 +85,7 @@ const stepShape: Record<StepProgress['state'], string> = {
   'to do': '○',
   begun: '◐',
   done: '●',
+  'recorded, out': '◇',
   'needs a decision': '◆',
 };
 
@@ -105,7 +107,7 @@ function StepNav({
             <Link
               href={at.batchStep(kitchen.id, batch.id, i + 1)}
               aria-current={i === index ? 'step' : undefined}
-              className={`step-link step-${p.state.replaceAll(' ', '-')}`}
+              className={`step-link step-${p.state.replaceAll(/\W+/g, '-')}`}
               aria-label={`Step ${i + 1}, ${p.step.name}: ${stepWord[p.state]}`}
               title={p.step.name}
             >

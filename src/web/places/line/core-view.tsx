@@ -111,7 +111,7 @@ export function CoreView(props: CoreProps) {
       )}
       <KeptLogs logs={records.logs.filter((l) => l.stepId === step.id)} zone={kitchen.zone} />
       {readOnly ? null : (
-        <details className="fold">
+        <details className="fold from-file">
           <summary>From a probe’s own file</summary>
           <Suspense fallback={<p className="quiet">Opening…</p>}>
             <LogImport
@@ -164,7 +164,7 @@ function Live({ verdicts, fault, noRules, first, last, heat, zone }: LiveProps) 
       <p className="live-number">{heat(last.C)}</p>
       <p className="quiet">
         core at {clock(last.at, zone, true)}
-        <Since at={last.at} />
+        <Since at={last.at} ask={lead?.word.tone !== 'holds'} />
       </p>
       {lead === undefined ? (
         <Verdict state="unknown" size="large" word="Not judged">
@@ -192,17 +192,24 @@ function Live({ verdicts, fault, noRules, first, last, heat, zone }: LiveProps) 
   );
 }
 
-/** How long ago the core was last read: an old reading says nothing about now. */
-function Since({ at }: { readonly at: string }) {
+/** An old reading says nothing about now: after this long the screen asks for another [min]. */
+const staleMin = 2;
+
+/** How long ago the core was last read. */
+function Since({ at, ask }: { readonly at: string; readonly ask: boolean }) {
   const [now, setNow] = useState(() => Date.now());
   useEffect(() => {
     const timer = setInterval(() => setNow(Date.now()), 10_000);
     return () => clearInterval(timer);
   }, []);
-  const s = Math.max(0, (now - Date.parse(at)) / 1_000);
-  if (s > 12 * 3_600) return null;
-  const ago = s < 60 ? 'less than a minute ago' : `${Math.floor(s / 60)} min ago`;
-  return <span aria-live="off">, {ago}</span>;
+  const min = Math.max(0, (now - Date.parse(at)) / 60_000);
+  if (min > 720) return null;
+  return (
+    <span aria-live="off">
+      , {min < 1 ? 'less than a minute ago' : `${Math.floor(min)} min ago`}
+      {ask && min >= staleMin ? <strong className="stale">. Read it again</strong> : null}
+    </span>
+  );
 }
 
 function KeepLog(props: {

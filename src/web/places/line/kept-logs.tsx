@@ -19,29 +19,28 @@ export function KeptLogs({ logs, zone }: { readonly logs: readonly ProbeLog[]; r
               state={stateOf(holds)}
               size="large"
               word={holds === null ? 'Not decided' : holds ? 'Log holds' : 'Log does not hold'}
-            >
-              <p className="quiet">
-                {log.name} · {log.points.length} readings · kept by {log.importedBy},{' '}
-                {moment(log.importedAt, zone, now)}
-              </p>
-              <ul className="log-rules">
-                {log.judgements.map((j) => (
-                  <li key={j.rule}>
-                    <Verdict state={stateOf(j.passes)} word={j.title}>
-                      {j.why}
-                    </Verdict>
-                  </li>
-                ))}
-                {log.judgements.length === 0 ? (
-                  <li>No rule was named for it: it shows nothing to be safe.</li>
-                ) : null}
-                {log.warnings.map((w) => (
-                  <li key={w} className="quiet">
-                    {w}
-                  </li>
-                ))}
-              </ul>
-            </Verdict>
+            />
+            <p className="quiet">
+              {log.name} · {log.points.length} readings · kept by {log.importedBy},{' '}
+              {moment(log.importedAt, zone, now)}
+            </p>
+            <ul className="log-rules">
+              {log.judgements.map((j) => (
+                <li key={j.rule}>
+                  <Verdict state={stateOf(j.passes)} word={j.title}>
+                    {j.why}
+                  </Verdict>
+                </li>
+              ))}
+              {log.judgements.length === 0 ? (
+                <li>No rule was named for it: it shows nothing to be safe.</li>
+              ) : null}
+              {log.warnings.map((w) => (
+                <li key={w} className="quiet">
+                  {w}
+                </li>
+              ))}
+            </ul>
           </article>
         );
       })}

@@ -264,6 +264,10 @@ describe('progressOf and stepNow', () => {
     expect(p.map((s) => s.state)).toEqual(['done', 'to do', 'to do', 'nothing to record']);
     expect(stepNow(p)).toBe(1);
   });
+  it('a step with something out of its limit is never plainly done', () => {
+    const p = progressOf(base.method, recordsOf({ ...base, readings: [read(7, weight, trim, 20)] }, []));
+    expect(p[0]?.state).toBe('recorded, out');
+  });
   it('a decision that is wanted comes before anything else', () => {
     const p = progressOf(base.method, recordsOf({ ...base, readings: [read(7, fridge, keep, 9)] }, []));
     expect(stepNow(p)).toBe(2);

@@ -135,7 +135,13 @@ export function askState(records: Records, step: Step, ask: Ask): AskState {
   return last.holds === 'in' ? 'in' : 'recorded';
 }
 
-export type StepState = 'nothing to record' | 'to do' | 'begun' | 'done' | 'needs a decision';
+export type StepState =
+  | 'nothing to record'
+  | 'to do'
+  | 'begun'
+  | 'done'
+  | 'recorded, out'
+  | 'needs a decision';
 
 export interface StepProgress {
   readonly step: Step;
@@ -143,6 +149,9 @@ export interface StepProgress {
   readonly asks: readonly { readonly ask: Ask; readonly state: AskState }[];
   readonly left: number;
 }
+
+/** Decided or not, what was out of its limit is never drawn like what was in. */
+const isOut = (s: AskState): boolean => s === 'out' || s === 'decided';
 
 const answered = (s: AskState): boolean => s === 'in' || s === 'recorded' || s === 'decided' || s === 'out';
 
@@ -154,7 +163,7 @@ export function progressOf(method: readonly Step[], records: Records): StepProgr
     let state: StepState = 'to do';
     if (asks.length === 0) state = 'nothing to record';
     else if (asks.some((a) => a.state === 'decide')) state = 'needs a decision';
-    else if (left === 0) state = 'done';
+    else if (left === 0) state = asks.some((a) => isOut(a.state)) ? 'recorded, out' : 'done';
     else if (begun) state = 'begun';
     return { step, state, asks, left };
   });

@@ -85,14 +85,16 @@ export function StepView(props: {
                 aria-controls={`ask-${ask.id}`}
                 onClick={() => setChosen(open ? 'none' : ask.id)}
               >
-                <span className="ask-label">
-                  {ask.label}
-                  {ask.critical === true ? <em> critical</em> : null}
-                </span>
-                <span className="ask-limit">
-                  {ask.kind === 'core log'
-                    ? ruleTitles(step)
-                    : (limit ?? (measureOf(ask.kind) === null ? '' : 'no limit set'))}
+                <span className="ask-what">
+                  <span className="ask-label">
+                    {ask.label}
+                    {ask.critical === true ? <em> critical</em> : null}
+                  </span>
+                  <span className="ask-limit">
+                    {ask.kind === 'core log'
+                      ? ruleTitles(step)
+                      : (limit ?? (measureOf(ask.kind) === null ? '' : 'no limit set'))}
+                  </span>
                 </span>
                 <span className="ask-state">
                   {value === null || measureOf(ask.kind) === null ? null : (
