@@ -7,22 +7,9 @@ import { EmptyPlace } from '../../parts/empty-place.tsx';
 import { Problem } from '../../parts/problem.tsx';
 import { Verdict } from '../../parts/verdict.tsx';
 import { clock, day, moment } from './clock.ts';
+import { inOrderOfTime } from './order-of-time.ts';
 import { useOutbox } from './outbox-driver.ts';
 import { PutAway, WaitingBar } from './waiting-bar.tsx';
-
-/** Today's batches: open ones first, each group in order of time; what was closed on other days lies folded below. */
-export function inOrderOfTime(batches: readonly BatchSummary[], zone: string, now: Date) {
-  const sorted = [...batches].sort((a, b) => Date.parse(a.startedAt) - Date.parse(b.startedAt));
-  const today = (b: BatchSummary) => {
-    const when = b.closedAt ?? b.startedAt;
-    return day(when, zone) === day(now, zone) || day(b.startedAt, zone) === day(now, zone);
-  };
-  return {
-    open: sorted.filter((b) => b.status === 'open'),
-    closedToday: sorted.filter((b) => b.status !== 'open' && today(b)),
-    earlier: sorted.filter((b) => b.status !== 'open' && !today(b)).reverse(),
-  };
-}
 
 export function Today() {
   const kitchen = useKitchen();
