@@ -129,13 +129,11 @@ export class March {
         const ended = condition && this.endWithin(condition, length);
         if (condition !== undefined && ended !== undefined) {
           // Taken again, to end there; then nudged until it truly holds.
-          if (ended < length && !this.attempt(ended).converged)
-            throw new Error(`the step that ends a stage at ${this.t + ended} s did not converge`);
-          this.accept(ended, this.t + ended);
+          this.accept(this.settle(condition, ended, length));
           reached = this.finish(condition, limit);
           break;
         }
-        this.accept(length, last ? end : this.t + length);
+        this.accept(length, last ? end : undefined);
         const grow =
           0.9 * Math.max(ratio, 1e-4) ** -0.2 * (Math.max(errorBefore, 1e-4) / Math.max(ratio, 1e-4)) ** 0.08;
         errorBefore = ratio;
@@ -167,8 +165,31 @@ export class March {
     return this.stepper.step(this.t, h, this.T, this.U, this.rate, this.slope, newton, ahead);
   }
 
-  /** Takes the stepper's result as the new state. `t` is given so that ends of stages are met to the last digit. */
-  private accept(h: number, t: number): void {
+  /**
+   * The step retaken so that it ends where the condition begins to hold: the dense output has said roughly where. A step
+   * that overshoots by more than a thousandth of a kelvin is shortened by what its own end says.
+   */
+  private settle(until: Exclude<Until, { kind: 'time' }>, ended: number, whole: number): number {
+    let h = ended;
+    for (let tries = 0; tries < 4; tries++) {
+      if (h < whole && !this.attempt(h).converged)
+        throw new Error(`the step that ends a stage at ${this.t + h} s did not converge`);
+      if (until.kind === 'lethality') return h;
+      const { T, slope } = this.stepper;
+      const heating = until.kind === 'coldest';
+      let worst = 0;
+      for (let i = 1; i < T.length; i++) if (heating ? T[i] < T[worst] : T[i] > T[worst]) worst = i;
+      const over = heating ? T[worst] - until.C : until.C - T[worst];
+      const shorter = h - over / Math.max(1e-9, Math.abs(slope[worst]));
+      if (over <= 1e-3 || !(shorter > 0) || tries === 3) return h;
+      h = shorter;
+    }
+    return h;
+  }
+
+  /** Takes the stepper's result as the new state. `end` is given where the step must meet a time to the last digit. */
+  private accept(h: number, end?: number): void {
+    const t = end ?? this.t + h;
     const { body, stepper, settings } = this;
     const before = this.steps[this.steps.length - 1];
     const d0 =
@@ -286,7 +307,7 @@ export class March {
     for (let tries = 0; tries < 60 && !this.holds(until) && this.t < limit; tries++) {
       const h = Math.min(limit - this.t, Math.max(1e-3, this.deficit(until)) * 1.2 ** tries);
       if (!this.attempt(h).converged) return false;
-      this.accept(h, this.t + h);
+      this.accept(h);
     }
     return this.holds(until);
   }
