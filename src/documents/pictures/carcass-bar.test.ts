@@ -28,7 +28,7 @@ describe('carcassBarScene', () => {
       'not accounted for 45 % not accounted for',
       'blood not known in stock and staff food',
     ]);
-    const bars = scene.marks.flatMap((m) => (m.kind === 'polygon' ? [m] : [])).slice(3);
+    const bars = scene.marks.flatMap((m) => (m.kind === 'polygon' ? [m] : [])).slice(3, 7);
     const widths = bars.map((b) => b.points[1]![0] - b.points[0]![0]);
     expect(widths.map(Math.round)).toEqual([400, 100, 50, 450]);
   });

@@ -133,19 +133,21 @@ export function carcassBarScene(
     texts.map((t, i) => ({ at: middles[i]!, width: textWidth(t, size) })),
     width,
   );
+  const rowY = (label: Label) => top + height + 18 + label.row * 17;
   labels.forEach((label, i) => {
-    const y = top + height + 18 + label.row * 17;
     const foot = Math.min(Math.max(middles[i]!, label.from + 2), label.to - 2);
+    const points = [
+      [middles[i]!, top + height],
+      [middles[i]!, top + height + 4],
+      [foot, rowY(label) - 10],
+    ] as const;
+    marks.push({ kind: 'polyline', points, stroke: { ink: 'faded', width: 0.75 } });
+  });
+  labels.forEach((label, i) => {
+    const y = rowY(label);
+    // Paper behind the words, so that a line to a lower one does not strike them through.
     marks.push(
-      {
-        kind: 'polyline',
-        points: [
-          [middles[i]!, top + height],
-          [middles[i]!, top + height + 4],
-          [foot, y - 10],
-        ],
-        stroke: { ink: 'faded', width: 0.75 },
-      },
+      { kind: 'polygon', points: rect(label.from, y - 10, label.to - label.from, 13), fill: 'paper' },
       { kind: 'text', x: label.from, y, text: texts[i]!, size, ink: 'ink' },
     );
   });

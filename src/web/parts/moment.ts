@@ -9,3 +9,10 @@ export function moment(instant: string, zone: string): string {
     minute: '2-digit',
   }).format(new Date(instant));
 }
+
+/** A message in which any instant is written as this device's own clock shows it. */
+export function withClock(message: string): string {
+  return message.replace(/\d{4}-\d\d-\d\dT\d\d:\d\d(:\d\d(\.\d+)?)?Z/g, (instant) =>
+    moment(instant, Intl.DateTimeFormat().resolvedOptions().timeZone),
+  );
+}

@@ -1,4 +1,4 @@
-import { type ReactNode, useRef, useState } from 'react';
+import { type ReactNode, useEffect, useRef, useState } from 'react';
 import { useUnits } from '../kitchen.tsx';
 import { Button } from './button.tsx';
 import { Field } from './field.tsx';
@@ -42,12 +42,25 @@ export function NumberField(props: NumberFieldProps) {
   const [told, setTold] = useState<string | null>(null);
   const [asked, setAsked] = useState<{ doubt: Doubt; value: number } | null>(null);
   const before = useRef(value);
+  const sent = useRef(value);
+  const send = (next: number | null) => {
+    sent.current = next;
+    props.onChange(next);
+  };
+  // The value has changed from elsewhere (undo, another hand): what was typed here is no longer what it says.
+  useEffect(() => {
+    if (value === sent.current) return;
+    sent.current = value;
+    setText(null);
+    setTold(null);
+    setAsked(null);
+  }, [value]);
 
   const take = (typed: string, leaving: boolean): void => {
     if (typed.trim() === '' && optional === true) {
       setTold(null);
       setAsked(null);
-      if (value !== null) props.onChange(null);
+      if (value !== null) send(null);
       return;
     }
     const read = readNumber(typed, unit, system, { low, high });
@@ -63,12 +76,12 @@ export function NumberField(props: NumberFieldProps) {
     const question = doubt?.(read.value, read.stated) ?? null;
     setAsked(question === null ? null : { doubt: question, value: read.value });
     setTold(null);
-    if (question === null && read.value !== value) props.onChange(read.value);
+    if (question === null && read.value !== value) send(read.value);
   };
   const settle = (chosen: number) => {
     setAsked(null);
     setText(null);
-    props.onChange(chosen);
+    send(chosen);
   };
 
   return (
@@ -104,7 +117,7 @@ export function NumberField(props: NumberFieldProps) {
                 const kept = read.ok && (doubt?.(read.value, read.stated) ?? null) === null;
                 if (kept || (text.trim() === '' && optional === true)) setText(null);
                 // "3" on the way to an unlikely or impossible "38" is not what was meant.
-                else if (before.current !== value) props.onChange(before.current);
+                else if (before.current !== value) send(before.current);
               }}
               onKeyDown={(e) => {
                 if (e.key === 'Enter') {

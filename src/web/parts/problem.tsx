@@ -1,6 +1,7 @@
 import { Refusal, Unreachable } from '../api.ts';
 import { NobodyChosen } from '../person.ts';
 import './button.css';
+import { withClock } from './moment.ts';
 import './problem.css';
 
 export interface ProblemProps {
@@ -22,7 +23,7 @@ export function Problem({ error, todo, retry }: ProblemProps) {
   return (
     <div className="problem" role="alert">
       <p className="problem-what">
-        <ProblemMark /> {headline(error)}
+        <ProblemMark /> {withClock(headline(error))}
       </p>
       {problems.length === 0 ? null : (
         <ul className="problem-list">

@@ -2,6 +2,9 @@ import type { Kitchen, SignedEvidence } from '../../../../contract/records.ts';
 import { formatQuantity, plainNumber } from '../../../../core/units.ts';
 import { Verdict } from '../../../parts/verdict.tsx';
 
+/** Past a thousand minutes the figure says no more than that. */
+const worth = (min: number) => (min > 1_000 ? 'more than 1000' : plainNumber(min, 1));
+
 /** What the engine said when the version was signed. */
 export function Evidence({
   evidence,
@@ -20,9 +23,9 @@ export function Evidence({
           word={`${v.stepName}: ${v.passes ? 'holds' : 'does not hold'}`}
         >
           <p>
-            The coldest point gets the worth of {plainNumber(v.lethalityMin, 1)} min at{' '}
-            {degrees(v.referenceC)} (z {plainNumber(v.zC, 1)} °C); {plainNumber(v.neededMin, 1)} min are
-            needed. As computed when it was signed, by {evidence.engine}.
+            The coldest point gets the worth of {worth(v.lethalityMin)} min at {degrees(v.referenceC)} (z{' '}
+            {plainNumber(v.zC, 1)} °C); {plainNumber(v.neededMin, 1)} min are needed. As computed when it was
+            signed, by {evidence.engine}.
           </p>
         </Verdict>
       ))}

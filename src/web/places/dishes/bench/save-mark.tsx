@@ -1,5 +1,6 @@
 import type { Method } from '../../../../contract/steps.ts';
 import { Button } from '../../../parts/button.tsx';
+import { withClock } from '../../../parts/moment.ts';
 import { Verdict } from '../../../parts/verdict.tsx';
 import type { Where } from './autosave.ts';
 import type { Bench } from './use-bench.ts';
@@ -83,7 +84,7 @@ function Stopped({ bench }: { readonly bench: Bench }) {
       return (
         <div className="save-stop" role="alert">
           <Verdict state="does not hold" word="Not saved: somebody else saved this draft in between">
-            <p>{save.message}</p>
+            <p>{withClock(save.message)}</p>
             <p>Both are kept. Every save stays in the history, whichever goes on.</p>
             <div className="row">
               <Button onPress={bench.keepMine}>Save mine after theirs</Button>
@@ -96,7 +97,7 @@ function Stopped({ bench }: { readonly bench: Bench }) {
       return (
         <div className="save-stop" role="alert">
           <Verdict state="does not hold" word="Not saved: this version has been signed in between">
-            <p>{save.message}</p>
+            <p>{withClock(save.message)}</p>
             <p>
               What you changed is kept on this device. Begin a new version below, then make the change there;
               a signed version never changes.
@@ -108,7 +109,7 @@ function Stopped({ bench }: { readonly bench: Bench }) {
       return (
         <div className="save-stop" role="alert">
           <Verdict state="does not hold" word="Not saved">
-            <p>{save.message}</p>
+            <p>{withClock(save.message)}</p>
             <Places problems={save.problems} method={method} />
             <p>It is kept on this device.</p>
             <Button onPress={bench.saveNow}>Try again</Button>

@@ -142,14 +142,15 @@ function Signed({ kitchen, dish, version }: Omit<VersionsProps, 'bench'>) {
         {version.signedAt === null ? '' : ` on ${moment(version.signedAt, kitchen.zone)}`}.
       </p>
       {version.evidence === null ? null : <Evidence evidence={version.evidence} kitchen={kitchen} />}
-      <div>
-        <Link
-          className="button button-strong"
-          href={`${at.place(kitchen.id, 'line')}?dish=${dish.id}&version=${version.id}`}
-        >
-          Start a batch
-        </Link>
-      </div>
+      {version.number === dish.signedVersion ? (
+        <div>
+          <Link className="button button-strong" href={at.startBatch(kitchen.id, dish.id)}>
+            Start a batch
+          </Link>
+        </div>
+      ) : (
+        <p className="quiet">A batch is made from version {dish.signedVersion}, the newest that is signed.</p>
+      )}
     </div>
   );
 }

@@ -213,7 +213,7 @@ function ProfileTable({ step, set, readOnly }: Pick<StepForm<Fill>, 'step' | 'se
   };
   return (
     <section>
-      <h4>Shape of a filled piece</h4>
+      <h3>Shape of a filled piece</h3>
       <div className="scroll-x">
         <table className="profile-table">
           <thead>

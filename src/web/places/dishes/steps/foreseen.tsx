@@ -4,7 +4,7 @@ import type { ReactNode } from 'react';
 export function Foreseen({ children }: { readonly children: ReactNode }) {
   return (
     <section className="foreseen" aria-label="What to expect">
-      <h4>Expect</h4>
+      <h3>Expect</h3>
       <div className="stack">{children}</div>
     </section>
   );

@@ -10,7 +10,7 @@ import { Verdict } from '../../../parts/verdict.tsx';
 import { Foreseen } from './foreseen.tsx';
 import { lineFor } from './known-line.ts';
 import { MixLineRow } from './mix-line.tsx';
-import { mixSums } from './mix-sums.ts';
+import { type MixSums, mixSums } from './mix-sums.ts';
 import { readPasted } from './pasted-lines.ts';
 import type { StepForm } from './step-form.ts';
 import './mix.css';
@@ -174,18 +174,14 @@ function MixForeseen({ kitchen, step }: StepForm<StepOf<'mix'>>) {
       {complete ? null : (
         <Verdict state="unknown" word="Composition not known">
           <p>
-            Of {list(sums.unknown)}. The figures above leave {sums.unknown.length === 1 ? 'it' : 'them'} out.
+            Of {list(sums.unknown)}.{' '}
+            {mixture === null || mixture.known === 0
+              ? 'Say what they are made of, or choose an ingredient that the kitchen knows.'
+              : `The figures above leave ${sums.unknown.length === 1 ? 'it' : 'them'} out.`}
           </p>
         </Verdict>
       )}
-      <p>
-        Costs {sums.unpriced.length === 0 ? '' : 'at least '}
-        <strong>{money(sums.cost, kitchen.currency)}</strong>
-        {mixture !== null && mixture.mass > 0
-          ? `, ${money(sums.cost / mixture.mass, kitchen.currency)} a kilogram`
-          : ''}
-        .{sums.unpriced.length === 0 ? '' : ` No price for ${list(sums.unpriced)}.`}
-      </p>
+      <Cost sums={sums} currency={kitchen.currency} />
       <p>
         Allergens: {sums.allergens.length === 0 ? 'none named' : list(sums.allergens)}.
         {sums.allergensUnknown.length === 0
@@ -193,5 +189,20 @@ function MixForeseen({ kitchen, step }: StepForm<StepOf<'mix'>>) {
           : ` Nobody has said for ${list(sums.allergensUnknown)}: ask.`}
       </p>
     </Foreseen>
+  );
+}
+
+function Cost({ sums, currency }: { readonly sums: MixSums; readonly currency: string }) {
+  const { cost, unpriced, mixture } = sums;
+  if (cost === 0 && unpriced.length > 0)
+    return <p>What it costs is not known: no price for {list(unpriced)}.</p>;
+  const each =
+    mixture === null || mixture.mass === 0 ? '' : `, ${money(cost / mixture.mass, currency)} a kilogram`;
+  return (
+    <p>
+      Costs {unpriced.length === 0 ? '' : 'at least '}
+      <strong>{money(cost, currency)}</strong>
+      {each}.{unpriced.length === 0 ? '' : ` No price for ${list(unpriced)}.`}
+    </p>
   );
 }

@@ -5,7 +5,7 @@ import type { MixLine } from '../../../../contract/steps.ts';
 import { plainNumber } from '../../../../core/units.ts';
 import { Button } from '../../../parts/button.tsx';
 import { NumberField } from '../../../parts/number-field.tsx';
-import { lineFor } from './known-line.ts';
+import { renamed } from './known-line.ts';
 import { isTable } from './pasted-lines.ts';
 
 export interface MixLineProps {
@@ -25,14 +25,6 @@ export interface MixLineProps {
 const parts = ['water', 'protein', 'fat', 'carbohydrate', 'fibre', 'ash'] as const;
 const short = (c: Composition) =>
   `${plainNumber(c.water * 100, 0)} water, ${plainNumber(c.protein * 100, 0)} protein, ${plainNumber(c.fat * 100, 0)} fat`;
-
-/** The name typed anew: what was known of another ingredient does not stay with it. */
-function renamed(line: MixLine, name: string, known: readonly Ingredient[]): MixLine {
-  const next = lineFor(name, line.g, known);
-  if (next.ingredientId !== undefined) return next;
-  if (line.ingredientId === undefined) return { ...line, ingredient: name };
-  return { ingredient: name, g: line.g };
-}
 
 export function MixLineRow(props: MixLineProps) {
   const { index, line, total, known, readOnly, fresh } = props;
