@@ -61,9 +61,9 @@ export function cutThroughTable(
     const found = locate(result.mesh, place);
     return found === null ? [] : [row(where, valueAt(frame.C, found), valueAt(frame.lethality, found))];
   });
-  const { node } = result.coldSpot;
+  const spot = locate(result.mesh, result.coldSpot) ?? { nodes: [result.coldSpot.node], weights: [1] };
   return {
     head: ['Where', units === 'US' ? 'Temperature, °F' : 'Temperature, °C', 'Lethality so far, min'],
-    rows: [row('coldest point', frame.C[node] ?? Number.NaN, frame.lethality[node] ?? Number.NaN), ...rows],
+    rows: [row('coldest point', valueAt(frame.C, spot), valueAt(frame.lethality, spot)), ...rows],
   };
 }

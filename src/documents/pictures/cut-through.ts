@@ -260,7 +260,8 @@ function coldSpotMarks(
     { kind: 'circle', x, y, r: 7, stroke: { ink: { ramp: 0 }, width: 1.8 } },
   ]);
   const first = points[0];
-  const C = frame.C[result.coldSpot.node];
+  const found = locate(result.mesh, result.coldSpot);
+  const C = found === null ? frame.C[result.coldSpot.node] : valueAt(frame.C, found);
   if (!label || first === undefined || C === undefined) return marks;
   const text = `coldest point ${degrees(C, units)}`;
   const reach = text.length * 3.5;

@@ -55,7 +55,7 @@ beforeAll(() => {
 /** Every coordinate of a scene; text counts with its anchor point. */
 function* coordinates(scene: Scene): Generator<readonly [number, number]> {
   for (const mark of scene.marks) {
-    if (mark.kind === 'polygon' || mark.kind === 'polyline') yield* mark.points;
+    if ('points' in mark) yield* mark.points;
     else yield [mark.x, mark.y];
   }
 }

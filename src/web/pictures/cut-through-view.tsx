@@ -26,7 +26,7 @@ export interface CutThroughViewProps {
 }
 
 /** Pixels of the quadrant at most; more would not be seen and would cost time. */
-const MOST_PIXELS = 120_000;
+const MOST_PIXELS = 90_000;
 
 export function CutThroughView(props: CutThroughViewProps) {
   const { result, time, width, ramp, units, needed } = props;

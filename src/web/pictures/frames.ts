@@ -27,8 +27,8 @@ export function frameAt(result: CookResult, t: number): Frame | null {
   return { t, stage: b.stage, C: mix(a.C, b.C), lethality: mix(a.lethality, b.lethality) };
 }
 
-/** Index of the stage that is on at a time [s]. */
+/** Index of the stage that is on at a time [s]; its last moment is still its own. */
 export function stageAt(result: CookResult, t: number): number {
-  const found = result.stages.findIndex((stage) => t < stage.end);
+  const found = result.stages.findIndex((stage) => t <= stage.end + 1e-6 && stage.end > stage.start);
   return found < 0 ? result.stages.length - 1 : found;
 }

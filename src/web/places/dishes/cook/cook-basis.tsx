@@ -1,4 +1,5 @@
 /** What the answer rests on, folded: the physics, the surface coefficients, how well the run closed. */
+import { memo } from 'react';
 import { mediumNamed } from '../../../../core/properties/media.ts';
 import { Basis, type BasisItem } from '../../../parts/basis.tsx';
 import type { Programme } from './programme.ts';
@@ -22,7 +23,13 @@ function mediaOf(programme: Programme): BasisItem[] {
   });
 }
 
-export function CookBasis({ cooked, programme }: { readonly cooked: Cooked; readonly programme: Programme }) {
+export const CookBasis = memo(function CookBasis({
+  cooked,
+  programme,
+}: {
+  readonly cooked: Cooked;
+  readonly programme: Programme;
+}) {
   const { result } = cooked;
   const invalid = result.basis.filter((b) => /not valid/i.test(b.what));
   return (
@@ -40,4 +47,4 @@ export function CookBasis({ cooked, programme }: { readonly cooked: Cooked; read
       </p>
     </section>
   );
-}
+});

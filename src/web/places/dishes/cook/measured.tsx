@@ -1,12 +1,13 @@
 /** What probes have said of this dish: earlier logs to lay over the prediction, and a new one to keep. */
-import { useState } from 'react';
+import { lazy, memo, Suspense, useState } from 'react';
 import type { Kitchen, ProbeLog } from '../../../../contract/records.ts';
 import { useOperation } from '../../../api.ts';
 import { Button } from '../../../parts/button.tsx';
 import { Tick } from '../../../parts/field.tsx';
-import { LogImport } from '../../../parts/log-import.tsx';
 import { Problem } from '../../../parts/problem.tsx';
 import { Verdict } from '../../../parts/verdict.tsx';
+
+const LogImport = lazy(async () => ({ default: (await import('../../../parts/log-import.tsx')).LogImport }));
 
 export interface MeasuredProps {
   readonly kitchen: Kitchen;
@@ -14,7 +15,7 @@ export interface MeasuredProps {
   readonly stepId: string;
   readonly rules: readonly string[];
   readonly overlaid: readonly ProbeLog[];
-  readonly onOverlay: (logs: ProbeLog[]) => void;
+  readonly onOverlay: (logs: readonly ProbeLog[]) => void;
 }
 
 const when = (log: ProbeLog, zone: string) =>
@@ -22,7 +23,14 @@ const when = (log: ProbeLog, zone: string) =>
     new Date(log.startedAt ?? log.importedAt),
   );
 
-export function Measured({ kitchen, dishId, stepId, rules, overlaid, onOverlay }: MeasuredProps) {
+export const Measured = memo(function Measured({
+  kitchen,
+  dishId,
+  stepId,
+  rules,
+  overlaid,
+  onOverlay,
+}: MeasuredProps) {
   const [open, setOpen] = useState(false);
   const logs = useOperation('logs', { params: { kitchenId: kitchen.id }, query: { dishId } });
   const mine = (logs.data ?? []).filter((log) => log.stepId === null || log.stepId === stepId);
@@ -36,18 +44,20 @@ export function Measured({ kitchen, dishId, stepId, rules, overlaid, onOverlay }
         {open ? 'Put this away' : 'Bring in a probe log'}
       </Button>
       {open ? (
-        <LogImport
-          kitchen={kitchen}
-          dishId={dishId}
-          batchId={null}
-          stepId={stepId}
-          rules={rules}
-          onKept={(log) => {
-            setOpen(false);
-            onOverlay([...overlaid.filter((o) => o.id !== log.id), log]);
-            void logs.refetch();
-          }}
-        />
+        <Suspense fallback={<p className="quiet">Opening…</p>}>
+          <LogImport
+            kitchen={kitchen}
+            dishId={dishId}
+            batchId={null}
+            stepId={stepId}
+            rules={rules}
+            onKept={(log) => {
+              setOpen(false);
+              onOverlay([...overlaid.filter((o) => o.id !== log.id), log]);
+              void logs.refetch();
+            }}
+          />
+        </Suspense>
       ) : null}
       {logs.error === null || logs.data !== undefined ? null : (
         <Problem error={logs.error} retry={() => logs.refetch()} />
@@ -74,4 +84,4 @@ export function Measured({ kitchen, dishId, stepId, rules, overlaid, onOverlay }
       </ul>
     </section>
   );
-}
+});

@@ -1,4 +1,5 @@
 /** The piece: what shape it is and how big, and what it is made of from the skin inwards. */
+import { memo } from 'react';
 import type { BodyInput } from '../../../../contract/body.ts';
 import type { Method } from '../../../../contract/steps.ts';
 import { Choice } from '../../../parts/choice.tsx';
@@ -17,7 +18,7 @@ export interface PieceEditorProps {
   readonly readOnly: boolean;
 }
 
-export function PieceEditor(props: PieceEditorProps) {
+export const PieceEditor = memo(function PieceEditor(props: PieceEditorProps) {
   const { body, onChange, errorAt, readOnly } = props;
   const outer = body.layers.slice(0, -1).map((layer) => layer.thicknessMm ?? 0);
   const depthsMm = outer.map((_, i) => outer.slice(0, i + 1).reduce((sum, t) => sum + t, 0));
@@ -72,7 +73,7 @@ export function PieceEditor(props: PieceEditorProps) {
       <LayersEditor {...props} />
     </section>
   );
-}
+});
 
 type Plain = Exclude<BodyInput, { shape: 'revolved' }>;
 

@@ -1,4 +1,5 @@
 /** The rules of the book that the step is held to, and what the prediction says of each. */
+import { memo } from 'react';
 import { listRules, type RuleVerdict } from '../../../../contract/judge.ts';
 import type { Place } from '../../../../contract/records.ts';
 import { Button } from '../../../parts/button.tsx';
@@ -29,7 +30,14 @@ function offered(kind: 'cook' | 'chill', place: Place) {
 
 const typeWords = { statutory: 'law', guidance: 'guidance', model: 'a model, not a rule' } as const;
 
-export function RulesEditor({ rules, kind, place, predicted, onChange, readOnly }: RulesEditorProps) {
+export const RulesEditor = memo(function RulesEditor({
+  rules,
+  kind,
+  place,
+  predicted,
+  onChange,
+  readOnly,
+}: RulesEditorProps) {
   const choices = offered(kind, place).filter((rule) => !rules.includes(rule.id));
   return (
     <section className="stack" aria-labelledby="rules-heading">
@@ -90,4 +98,4 @@ export function RulesEditor({ rules, kind, place, predicted, onChange, readOnly 
       )}
     </section>
   );
-}
+});

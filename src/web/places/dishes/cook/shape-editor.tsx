@@ -241,13 +241,20 @@ function ShapeTable({ profile, onChange, errorAt, readOnly, chosen, onChoose }: 
   return (
     <table className="shape-table" aria-labelledby={caption}>
       <caption id={caption}>Outer diameter along the piece, from one end to the other</caption>
+      <thead>
+        <tr>
+          <th scope="col">Point</th>
+          <th scope="col">Along</th>
+          <th scope="col">Diameter</th>
+        </tr>
+      </thead>
       <tbody>
         {rows.map((p, i) => (
           <tr key={i} className={i === chosen ? 'shape-row-chosen' : undefined} onFocus={() => onChoose(i)}>
             <th scope="row">{i + 1}</th>
             <td>
               <NumberField
-                label="Along"
+                label={<span className="unseen">Point {i + 1}, along</span>}
                 unit="mm"
                 value={p.atMm}
                 low={i === 0 ? 0 : undefined}
@@ -259,7 +266,7 @@ function ShapeTable({ profile, onChange, errorAt, readOnly, chosen, onChoose }: 
             </td>
             <td>
               <NumberField
-                label="Diameter"
+                label={<span className="unseen">Point {i + 1}, diameter</span>}
                 unit="mm"
                 value={p.diameterMm}
                 readOnly={readOnly}

@@ -71,7 +71,10 @@ export function withThickest(body: BodyInput, mm: number): BodyInput {
       const factor = mm / Math.max(1e-9, thickestMm(body));
       return {
         ...body,
-        profile: body.profile.map((p) => ({ ...p, diameterMm: tenths(p.diameterMm * factor) })),
+        profile: body.profile.map((p) => ({
+          ...p,
+          diameterMm: Math.round(p.diameterMm * factor * 100) / 100,
+        })),
       };
     }
   }

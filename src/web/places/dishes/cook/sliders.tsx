@@ -1,12 +1,14 @@
 /** The numbers that matter, one slide each: the picture answers while the hand still moves. */
-import { useId, useState } from 'react';
-import type { BodyInput, StageInput } from '../../../../contract/body.ts';
+import { memo, useId, useState } from 'react';
+import type { StageInput } from '../../../../contract/body.ts';
+import { type MediumName, media } from '../../../../core/properties/media.ts';
 import { useUnits } from '../../../kitchen.tsx';
 import { showQuantity } from '../../../parts/quantity.ts';
 import type { Chill, Cook } from './programme.ts';
 import { thickestMm, withThickest } from './shapes.ts';
+import type { Edit } from './use-draft.ts';
 
-interface Slide<S> {
+interface Slide {
   readonly id: string;
   readonly label: string;
   readonly unit: 'min' | '°C' | 'mm';
@@ -14,7 +16,7 @@ interface Slide<S> {
   readonly low: number;
   readonly high: number;
   readonly step: number;
-  readonly put: (step: S, value: number) => S;
+  readonly put: (step: Cook | Chill, value: number) => Cook | Chill;
 }
 
 const setStage = (stages: readonly StageInput[], index: number, over: Partial<StageInput>): StageInput[] =>
@@ -26,10 +28,13 @@ const about = (value: number, step: number, least: number) => ({
   high: Math.max(least + 10 * step, Math.ceil((value * 3) / step) * step),
 });
 
-function stageSlides<S extends Cook | Chill>(step: S): Slide<S>[] {
-  return step.stages.slice(0, 4).flatMap((stage, i): Slide<S>[] => {
-    const slides: Slide<S>[] = [];
-    const put = (s: S, over: Partial<StageInput>): S => ({ ...s, stages: setStage(s.stages, i, over) });
+function stageSlides(step: Cook | Chill): Slide[] {
+  return step.stages.slice(0, 4).flatMap((stage, i): Slide[] => {
+    const slides: Slide[] = [];
+    const put = (s: Cook | Chill, over: Partial<StageInput>) => ({
+      ...s,
+      stages: setStage(s.stages, i, over),
+    });
     if ('min' in stage.until)
       slides.push({
         id: `min-${i}`,
@@ -46,8 +51,7 @@ function stageSlides<S extends Cook | Chill>(step: S): Slide<S>[] {
         label: `${stage.name}, how hot`,
         unit: '°C',
         value: stage.mediumC,
-        low: Math.round(stage.mediumC) - 20,
-        high: Math.round(stage.mediumC) + 20,
+        ...temperaturesOf(stage),
         step: 0.5,
         put: (s, mediumC) => put(s, { mediumC }),
       });
@@ -55,11 +59,24 @@ function stageSlides<S extends Cook | Chill>(step: S): Slide<S>[] {
   });
 }
 
-function pieceSlides(step: Cook): Slide<Cook>[] {
+/** As far as the medium goes, or twenty degrees either way where nobody knows how far that is. */
+function temperaturesOf({ medium, mediumC = 0 }: StageInput): { low: number; high: number } {
+  if (medium !== undefined && Object.hasOwn(media, medium)) {
+    const { coldest, hottest } = media[medium as MediumName];
+    return {
+      low: Math.max(coldest, Math.round(mediumC) - 40),
+      high: Math.min(hottest, Math.round(mediumC) + 40),
+    };
+  }
+  return { low: Math.round(mediumC) - 20, high: Math.round(mediumC) + 20 };
+}
+
+function pieceSlides(step: Cook): Slide[] {
   const size = thickestMm(step.body);
   const outer = step.body.layers.length > 1 ? step.body.layers[0] : undefined;
-  const body = (s: Cook, next: BodyInput): Cook => ({ ...s, body: next });
-  return [
+  const put = (change: (s: Cook, value: number) => Cook) => (s: Cook | Chill, value: number) =>
+    s.kind === 'cook' ? change(s, value) : s;
+  const slides: Slide[] = [
     {
       id: 'size',
       label: 'The piece, at its thickest',
@@ -67,71 +84,54 @@ function pieceSlides(step: Cook): Slide<Cook>[] {
       value: size,
       ...about(size, 1, 5),
       step: 0.5,
-      put: (s, mm) => body(s, withThickest(s.body, mm)),
-    },
-    ...(outer?.thicknessMm === undefined
-      ? []
-      : [
-          {
-            id: 'skin',
-            label: `${outer.name}, how thick`,
-            unit: 'mm' as const,
-            value: outer.thicknessMm,
-            low: 0.5,
-            high: Math.max(10, Math.ceil(outer.thicknessMm * 2)),
-            step: 0.5,
-            put: (s: Cook, thicknessMm: number) =>
-              body(s, {
-                ...s.body,
-                layers: s.body.layers.map((l, i) => (i === 0 ? { ...l, thicknessMm } : l)),
-              }),
-          },
-        ]),
-    {
-      id: 'start',
-      label: 'Into the heat at',
-      unit: '°C',
-      value: step.startC,
-      low: -1,
-      high: 40,
-      step: 0.5,
-      put: (s, startC) => ({ ...s, startC }),
+      put: put((s, mm) => ({ ...s, body: withThickest(s.body, mm) })),
     },
   ];
+  if (outer?.thicknessMm !== undefined)
+    slides.push({
+      id: 'skin',
+      label: `${outer.name}, how thick`,
+      unit: 'mm',
+      value: outer.thicknessMm,
+      low: 0.5,
+      high: Math.max(10, Math.ceil(outer.thicknessMm * 2)),
+      step: 0.5,
+      put: put((s, thicknessMm) => {
+        const layers = s.body.layers.map((l, i) => (i === 0 ? { ...l, thicknessMm } : l));
+        return { ...s, body: { ...s.body, layers } };
+      }),
+    });
+  slides.push({
+    id: 'start',
+    label: 'Into the heat at',
+    unit: '°C',
+    value: step.startC,
+    low: -1,
+    high: 40,
+    step: 0.5,
+    put: put((s, startC) => ({ ...s, startC })),
+  });
+  return slides;
 }
 
-export interface SlidersProps<S extends Cook | Chill> {
-  readonly step: S;
-  readonly onChange: (step: S) => void;
+export interface SlidersProps {
+  readonly step: Cook | Chill;
+  readonly onChange: Edit<Cook | Chill>;
 }
 
-export function CookSliders({ step, onChange }: SlidersProps<Cook>) {
-  return <Slides slides={[...stageSlides(step), ...pieceSlides(step)]} step={step} onChange={onChange} />;
-}
-
-export function ChillSliders({ step, onChange }: SlidersProps<Chill>) {
-  return <Slides slides={stageSlides(step)} step={step} onChange={onChange} />;
-}
-
-function Slides<S extends Cook | Chill>(props: SlidersProps<S> & { readonly slides: readonly Slide<S>[] }) {
-  const { slides, step, onChange } = props;
+export const Sliders = memo(function Sliders({ step, onChange }: SlidersProps) {
+  const slides = step.kind === 'cook' ? [...stageSlides(step), ...pieceSlides(step)] : stageSlides(step);
   if (slides.length === 0) return null;
   return (
     <div className="slides">
       {slides.map((slide) => (
-        <SlideRow key={slide.id} slide={slide} onValue={(v) => onChange(slide.put(step, v))} />
+        <SlideRow key={slide.id} slide={slide} onValue={(v) => onChange((s) => slide.put(s, v))} />
       ))}
     </div>
   );
-}
+});
 
-function SlideRow<S>({
-  slide,
-  onValue,
-}: {
-  readonly slide: Slide<S>;
-  readonly onValue: (v: number) => void;
-}) {
+function SlideRow({ slide, onValue }: { readonly slide: Slide; readonly onValue: (v: number) => void }) {
   const id = useId();
   const units = useUnits();
   // The ends stay put while the hand moves, and follow when it lets go.

@@ -1,7 +1,7 @@
 /** The programme: one stage after another, each a medium, its temperature and what ends it. */
+import { memo } from 'react';
 import type { StageInput, UntilInput } from '../../../../contract/body.ts';
 import { type MediumName, media } from '../../../../core/properties/media.ts';
-import { sources } from '../../../../core/sources.ts';
 import { useUnits } from '../../../kitchen.tsx';
 import { Button } from '../../../parts/button.tsx';
 import { Choice } from '../../../parts/choice.tsx';
@@ -72,7 +72,13 @@ const newStage = (kind: 'cook' | 'chill'): StageInput =>
     ? { name: 'steam', medium: 'steam', mediumC: 100, until: { min: 30 } }
     : { name: 'ice water', medium: 'ice water', mediumC: 1, until: { warmestC: 5 } };
 
-export function StagesEditor({ stages, onChange, errorAt, readOnly, kind }: StagesEditorProps) {
+export const StagesEditor = memo(function StagesEditor({
+  stages,
+  onChange,
+  errorAt,
+  readOnly,
+  kind,
+}: StagesEditorProps) {
   const change = (index: number, stage: StageInput) =>
     onChange(stages.map((s, i) => (i === index ? stage : s)));
   const move = (index: number, by: -1 | 1) => {
@@ -107,16 +113,24 @@ export function StagesEditor({ stages, onChange, errorAt, readOnly, kind }: Stag
             />
             {readOnly ? null : (
               <div className="row">
-                <Button onPress={() => move(i, -1)} disabled={i === 0} label={`Move stage ${i + 1} earlier`}>
-                  Earlier
-                </Button>
-                <Button
-                  onPress={() => move(i, 1)}
-                  disabled={i === stages.length - 1}
-                  label={`Move stage ${i + 1} later`}
-                >
-                  Later
-                </Button>
+                {stages.length < 2 ? null : (
+                  <>
+                    <Button
+                      onPress={() => move(i, -1)}
+                      disabled={i === 0}
+                      label={`Move stage ${i + 1} earlier`}
+                    >
+                      Earlier
+                    </Button>
+                    <Button
+                      onPress={() => move(i, 1)}
+                      disabled={i === stages.length - 1}
+                      label={`Move stage ${i + 1} later`}
+                    >
+                      Later
+                    </Button>
+                  </>
+                )}
                 <Button onPress={() => remove(i)} label={`Take out stage ${i + 1}`}>
                   Take out
                 </Button>
@@ -130,7 +144,7 @@ export function StagesEditor({ stages, onChange, errorAt, readOnly, kind }: Stag
       )}
     </section>
   );
-}
+});
 
 interface StageFieldsProps {
   readonly stage: StageInput;
@@ -176,7 +190,7 @@ function StageFields({ stage, path, number, onChange, errorAt, readOnly }: Stage
   };
   const lowHigh = named === undefined ? undefined : { low: named.coldest, high: named.hottest };
   return (
-    <div className="fields">
+    <div className="fields fields-stage">
       <TextField
         label={`Stage ${number}`}
         value={stage.name}
@@ -227,7 +241,7 @@ function StageFields({ stage, path, number, onChange, errorAt, readOnly }: Stage
         {...(named === undefined
           ? {}
           : {
-              hint: `Left empty: ${named.h} (${named.low} to ${named.high}), ${sources[named.source]?.citation ?? named.source}`,
+              hint: `Left empty: ${named.h}, published from ${named.low} to ${named.high}`,
             })}
       />
       <Choice

@@ -1,4 +1,5 @@
 /** What it comes to, in words: holds or not, by how much, what the shape costs; or what stands in the way of knowing. */
+import { memo } from 'react';
 import { useUnits } from '../../../kitchen.tsx';
 import { Verdict } from '../../../parts/verdict.tsx';
 import { faultWords, type Programme, whereWords } from './programme.ts';
@@ -10,13 +11,13 @@ export interface VerdictPanelProps {
   readonly cooking: Cooking;
 }
 
-export function VerdictPanel({ programme, cooking }: VerdictPanelProps) {
+export const VerdictPanel = memo(function VerdictPanel({ programme, cooking }: VerdictPanelProps) {
   return (
     <div className="cook-verdict" aria-live="polite">
       <Words programme={programme} cooking={cooking} />
     </div>
   );
-}
+});
 
 function Words({ programme, cooking }: VerdictPanelProps) {
   const units = useUnits();
@@ -66,7 +67,7 @@ function Words({ programme, cooking }: VerdictPanelProps) {
           <p key={line}>{line}</p>
         ))}
       </Verdict>
-      {settling ? <p className="small quiet">{working}</p> : null}
+      <p className="small quiet">{settling ? working : 'Predicted, not measured.'}</p>
       {shapeWords(advised?.cost ?? null, stage, units).map((line) => (
         <p key={line}>{line}</p>
       ))}

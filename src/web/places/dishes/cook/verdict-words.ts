@@ -19,6 +19,7 @@ export function hadWords(s: number): string {
   const min = s / 60;
   if (!(min >= 0)) return 'an unknown time';
   if (min >= 100) return 'over 100 min';
+  if (min < 0.01) return 'next to nothing';
   const floor = (digits: number) => (Math.floor(min * 10 ** digits) / 10 ** digits).toFixed(digits);
   return `${min >= 10 ? floor(0) : min >= 1 ? floor(1) : floor(2)} min`;
 }
@@ -71,7 +72,8 @@ export function verdictWords(told: Told0): Told {
   const stage = problem.stages[verdict.heatingStage]?.name ?? 'the heat';
   const where = placeWords(result.mesh, verdict.coldSpot, units);
   const needs = `${Number((verdict.needed / 60).toPrecision(3))} min at ${referenceWords(problem.target.reference, units)}`;
-  const had = `The coldest point, ${where}, has had ${hadWords(verdict.got)} of the ${needs} it needs`;
+  const has = `The coldest point, ${where}, has had ${hadWords(verdict.got)}`;
+  const had = `${has} of the ${needs} it needs`;
   const late = verdict.notReached.map(
     (name) => `${capital(name)} never came to what ends it in the time it may take.`,
   );
@@ -104,7 +106,9 @@ export function verdictWords(told: Told0): Told {
     return { state: 'does not hold', word, why: [...never, `${had}.`, ...carryOver(told), ...late] };
   }
   const when =
-    verdict.reachedAt === null ? '' : `, after ${timeWords(Math.ceil(verdict.reachedAt / 60) * 60)}`;
+    verdict.reachedAt === null
+      ? ''
+      : `, and has that after ${timeWords(Math.ceil(verdict.reachedAt / 60) * 60)}`;
   const spare =
     advice !== null && advice.spare >= 30
       ? [
@@ -116,7 +120,13 @@ export function verdictWords(told: Told0): Told {
   return {
     state: 'holds',
     word: coarse ? 'Holds, by a first estimate' : 'Holds',
-    why: [`${had}${when}.`, ...carryOver(told), ...close, ...(coarse ? [] : spare), ...late],
+    why: [
+      `${has}; it needs ${needs}${when}.`,
+      ...carryOver(told),
+      ...close,
+      ...(coarse ? [] : spare),
+      ...late,
+    ],
   };
 }
 
