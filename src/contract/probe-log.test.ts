@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type Correction, readProbeLog, thin } from './probe-log.ts';
+import { type Correction, CorrectionInput, readProbeLog, thin } from './probe-log.ts';
 
 /** Reads a text that must be understood and gives its first channel as pairs of minutes and °C. */
 function pairs(text: string, correction: Correction = {}, channel = 0): [number, number][] {
@@ -338,7 +338,17 @@ describe('readProbeLog with several channels', () => {
     const text = dialects['row number first']!;
     const first = readProbeLog(text);
     expect(readProbeLog(text, first.how!)).toEqual(first);
+    expect(readProbeLog(text, CorrectionInput.parse(first.how))).toEqual(first);
   });
+});
+
+describe('readProbeLog read again by its own reading', () => {
+  for (const [name, text] of Object.entries(dialects))
+    test(`${name} gives the same points`, () => {
+      const first = readProbeLog(text);
+      const again = readProbeLog(text, CorrectionInput.parse(first.how));
+      expect(again.channels).toEqual(first.channels);
+    });
 });
 
 describe('thin', () => {

@@ -21,6 +21,7 @@ import type {
 import { isZone } from './probe-log/zones.ts';
 import type { Problem } from './problem.ts';
 
+export { CorrectionInput } from './probe-log/correction.ts';
 export { thin } from './probe-log/thin.ts';
 export type * from './probe-log/types.ts';
 

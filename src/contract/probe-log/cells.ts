@@ -3,6 +3,9 @@ import type { TemperatureUnit } from './types.ts';
 
 export type Decimal = '.' | ',';
 
+/** No number, date or clock is longer than this; what is longer is not looked into. */
+const longest = 64;
+
 export interface Figure {
   readonly value: number;
   readonly unit: TemperatureUnit | null;
@@ -108,6 +111,7 @@ const together =
 /** Date and time in one cell, with or without an offset; null where it is none. */
 export function readDayAndClock(cell: string): DayAndClock | null {
   const text = cell.trim();
+  if (text.length > longest) return null;
   const iso =
     /^(\d{4}-\d{2}-\d{2})[T ](\d{2}:\d{2}(?::\d{2}(?:[.,]\d+)?)?)\s*(Z|[+-]\d{2}(?::?\d{2})?)?$/i.exec(text);
   const match = iso ?? together.exec(text);
@@ -127,6 +131,7 @@ function offsetSeconds(text: string): number {
 export type CellKind = 'date and time' | 'date' | 'clock' | 'number' | 'nothing' | 'text';
 
 export function kindOf(cell: string, decimal: Decimal): CellKind {
+  if (cell.length > longest) return 'text';
   if (holdsNothing(cell)) return 'nothing';
   if (readFigure(cell, decimal) !== null) return 'number';
   if (readClock(cell) !== null) return 'clock';

@@ -31,14 +31,20 @@ export function linesOf(text: string): { lines: Line[]; comments: Line[]; endsIn
  * space between them where columns have several.
  */
 export function cellsOf(line: string, delimiter: Delimiter): string[] {
+  // No logger writes a line this long: it stays whole, and so is no reading.
+  if (line.length > 20_000) return [line];
   let cells: string[];
-  if (delimiter === ' ')
-    cells = line.trim().split(/[a-z]{2,} [a-z].*\S\s{2,}\S/i.test(line) ? /\s{2,}/ : /\s+/);
+  if (delimiter === ' ') cells = line.trim().split(wordsApart(line) ? /\s{2,}/ : /\s+/);
   else if (line.includes('"')) cells = Papa.parse<string[]>(line.trim(), { delimiter }).data[0] ?? [];
   else cells = line.split(delimiter);
   const trimmed = cells.map((cell) => cell.trim());
   while (trimmed.length > 0 && trimmed.at(-1) === '') trimmed.pop();
   return trimmed;
+}
+
+/** Names of several words, set apart by more than one space. */
+function wordsApart(line: string): boolean {
+  return line.length < 1000 && /\S\s{2,}\S/.test(line.trim()) && /[a-z]{2,} [a-z]/i.test(line);
 }
 
 const delimiters: readonly Delimiter[] = ['\t', ';', '|', ',', ' '];

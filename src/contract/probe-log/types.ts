@@ -103,7 +103,7 @@ export interface ProbeLog {
 }
 
 /** What the caller may say; everything left out is found from the text. */
-export type Correction = Partial<HowRead>;
+export type Correction = { readonly [K in keyof HowRead]?: HowRead[K] | undefined };
 
 export interface Limits {
   readonly maxBytes: number;
