@@ -95,6 +95,24 @@ describe('Autosave', () => {
     expect(s.saver.currentRev).toBe(4);
   });
 
+  it('goes on by itself when somebody saved in between without changing anything', async () => {
+    s.answers.push({ kind: 'conflict', message: 'x', theirs: { rev: 7, method: { text: '' } } });
+    s.saver.change({ text: 'a' });
+    await s.tick();
+    expect(s.saver.snapshot().status).toBe('waiting');
+    await s.tick();
+    expect(s.sent.at(-1)).toEqual({ rev: 7, method: { text: 'a' } });
+    expect(s.saver.snapshot().status).toBe('saved');
+  });
+
+  it('never writes kept work over what others saved since', async () => {
+    s.saver.startFrom(1);
+    s.answers.push({ kind: 'conflict', message: 'x', theirs: { rev: 3, method: { text: '' } } });
+    s.saver.change({ text: 'kept from before' });
+    await s.tick();
+    expect(s.saver.snapshot()).toMatchObject({ status: 'stopped', kind: 'conflict' });
+  });
+
   it('stops at a conflict, keeps what is typed after it, and goes on with mine over theirs', async () => {
     s.answers.push({ kind: 'conflict', message: 'x', theirs: { rev: 9, method: { text: 'theirs' } } });
     s.saver.change({ text: 'a' });

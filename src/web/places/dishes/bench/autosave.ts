@@ -50,6 +50,8 @@ export class Autosave<M> {
   private state: SaveState<M> = { status: 'saved' };
   private method: M;
   private rev: number;
+  /** What stood on the server when this edit began, as last acknowledged; null where that is not known any more. */
+  private base: M | null;
   private cancel: (() => void) | null = null;
   private sending: Promise<void> | null = null;
   private tries = 0;
@@ -61,6 +63,7 @@ export class Autosave<M> {
   ) {
     this.rev = from.rev;
     this.method = from.method;
+    this.base = from.method;
   }
 
   readonly subscribe = (listener: () => void): (() => void) => {
@@ -131,8 +134,22 @@ export class Autosave<M> {
         : outcome.kind === 'saved'
           ? outcome.rev
           : null;
+    // Somebody saved in between, but what stands there is what this edit began from: nothing of theirs is written over.
+    if (
+      acknowledged === null &&
+      outcome.kind === 'conflict' &&
+      this.base !== null &&
+      same(outcome.theirs.method, this.base)
+    ) {
+      this.rev = outcome.theirs.rev;
+      this.tools.keep({ rev: this.rev, method: this.method });
+      this.set({ status: 'waiting' });
+      this.schedule(0);
+      return;
+    }
     if (acknowledged !== null) {
       this.rev = acknowledged;
+      this.base = sent.method;
       this.tries = 0;
       if (this.method === sent.method) {
         this.tools.drop();
@@ -155,6 +172,7 @@ export class Autosave<M> {
   keepMine(): Promise<void> {
     if (this.state.status === 'stopped' && this.state.kind === 'conflict') {
       this.rev = this.state.theirs.rev;
+      this.base = this.state.theirs.method;
       this.tools.keep({ rev: this.rev, method: this.method });
     }
     this.set({ status: 'waiting' });
@@ -167,6 +185,7 @@ export class Autosave<M> {
     const { theirs } = this.state;
     this.rev = theirs.rev;
     this.method = theirs.method;
+    this.base = theirs.method;
     this.tools.drop();
     this.set({ status: 'saved' });
     return theirs.method;
@@ -174,6 +193,7 @@ export class Autosave<M> {
 
   /** The count of saves that kept work started from, when it comes back to the bench. */
   startFrom(rev: number): void {
+    if (rev !== this.rev) this.base = null;
     this.rev = rev;
   }
 
@@ -182,6 +202,7 @@ export class Autosave<M> {
     if (this.state.status !== 'saved') return;
     this.rev = theirs.rev;
     this.method = theirs.method;
+    this.base = theirs.method;
   }
 
   /** The page closes: what was not sent is still kept on this device. */

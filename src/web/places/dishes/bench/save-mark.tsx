@@ -4,15 +4,7 @@ import { withClock } from '../../../parts/moment.ts';
 import { Verdict } from '../../../parts/verdict.tsx';
 import type { Where } from './autosave.ts';
 import type { Bench } from './use-bench.ts';
-
-/** `[3].stages[0].mediumC` → "step 4, Steam: stages[0].mediumC". */
-function whereText(path: string, method: Method): string {
-  const match = /^\[(\d+)\]\.?(.*)$/.exec(path);
-  if (match === null) return path;
-  const index = Number(match[1]);
-  const name = method[index]?.name ?? '';
-  return `step ${index + 1}${name === '' ? '' : `, ${name}`}${match[2] === '' ? '' : `: ${match[2]}`}`;
-}
+import { whereText } from './where-text.ts';
 
 function Places({ problems, method }: { readonly problems: readonly Where[]; readonly method: Method }) {
   return (

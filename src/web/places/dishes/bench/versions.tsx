@@ -2,17 +2,20 @@ import { useState } from 'react';
 import { Link, useLocation } from 'wouter';
 import { documents } from '../../../../contract/operations.ts';
 import type { Dish, Kitchen, Version } from '../../../../contract/records.ts';
+import type { Method } from '../../../../contract/steps.ts';
 import { at } from '../../../addresses.ts';
 import { call, queryClient, Refusal } from '../../../api.ts';
 import { Button } from '../../../parts/button.tsx';
 import { Dialog } from '../../../parts/dialog.tsx';
 import { TextField } from '../../../parts/field.tsx';
-import { moment } from '../../../parts/moment.ts';
+import { moment, withClock } from '../../../parts/moment.ts';
 import { Problem } from '../../../parts/problem.tsx';
 import { say } from '../../../parts/toast.tsx';
+import { Verdict } from '../../../parts/verdict.tsx';
 import { lawWords } from '../stage-words.ts';
 import { Evidence } from './evidence.tsx';
 import type { Bench } from './use-bench.ts';
+import { whereText } from './where-text.ts';
 
 export interface VersionsProps {
   readonly kitchen: Kitchen;
@@ -122,14 +125,35 @@ function Sign({ kitchen, dish, version, bench }: VersionsProps) {
           Sign this version
         </Button>
       </div>
-      {error === null ? null : (
-        <Problem
-          error={error}
-          {...(error instanceof Refusal && todoFor[error.code] !== undefined
-            ? { todo: todoFor[error.code] as string }
-            : {})}
-        />
-      )}
+      {error === null ? null : <NotSigned error={error} method={bench.method} />}
+    </div>
+  );
+}
+
+/** Why it was not signed, word for word, each with its step, and what to do. */
+function NotSigned({ error, method }: { readonly error: unknown; readonly method: Method }) {
+  if (!(error instanceof Refusal)) return <Problem error={error} />;
+  const todo = todoFor[error.code];
+  return (
+    <div className="problem" role="alert">
+      <Verdict state="does not hold" word="Not signed">
+        <p>{withClock(error.message)}</p>
+        <ul className="problem-list">
+          {error.problems.map((p) => (
+            <li key={`${p.path} ${p.found}`}>
+              <strong>{whereText(p.path.replace(/^method/, ''), method)}</strong>:{' '}
+              {p.found.replace(/\.+$/, '')}.
+              <br />
+              {error.code === 'unlawful' ? p.allowed : `Allowed: ${p.allowed}`}
+            </li>
+          ))}
+        </ul>
+        {todo === undefined ? null : (
+          <p>
+            <strong>{todo}</strong>
+          </p>
+        )}
+      </Verdict>
     </div>
   );
 }
