@@ -192,6 +192,18 @@ describe('readProbeLog asks', () => {
     expect(readProbeLog(text).problems.map((p) => p.path)).toEqual(['unit']);
     expect(pairs(text, { unit: 'F' })[1]).toEqual([10, 4.444]);
   });
+  test('for the unit of a log that is hot in °C and merely cool in °F', () => {
+    for (const values of ['100,80,60,40', '60,70,75,72', '50,80,104,104'])
+      expect(
+        readProbeLog(
+          `min,core\n${values
+            .split(',')
+            .map((v, i) => `${i},${v}`)
+            .join('\n')}\n`,
+        ).problems.map((p) => p.path),
+      ).toEqual(['unit']);
+    expect(readProbeLog('min,core\n0,4\n10,40\n20,75\n').how?.unit).toBe('C');
+  });
   test('not for °F where 165 could be no core in °C, but shows the choice', () => {
     const log = readProbeLog('min,core\n0,40\n10,100\n20,165\n');
     expect(log.how?.unit).toBe('F');

@@ -12,8 +12,9 @@ export const toCelsius = (value: number, unit: TemperatureUnit): number =>
   unit === 'C' ? value : (value - 32) / 1.8;
 
 /**
- * Unit of channels that do not say theirs: the one under which some channel is a hot log a piece of food can have (50 to 105 °C
- * at its hottest, never below −40 °C) and none is beyond an oven. null: both or neither.
+ * Unit of channels that do not say theirs. A unit fits where some channel is then a hot log a piece of food can have (50 to 101 °C at
+ * its hottest, never below −40 °C) and none is beyond an oven. °C is taken only where in °F the food would also have been
+ * frozen: a cool log in °F must not pass for a hot one in °C. null: ask.
  */
 export function likelyUnit(
   rows: readonly Row[],
@@ -36,11 +37,12 @@ export function likelyUnit(
     }));
     return (
       inCelsius.every(({ low, high }) => low >= -60 && high <= 300) &&
-      inCelsius.some(({ low, high }) => low >= -40 && high >= 50 && high <= 105)
+      inCelsius.some(({ low, high }) => low >= -40 && high >= 50 && high <= 101)
     );
   };
-  const [c, f] = [fits('C'), fits('F')];
-  return c === f ? null : c ? 'C' : 'F';
+  const frozenInF = ranges.some(({ low }) => low < 32);
+  if (fits('C')) return !fits('F') && frozenInF ? 'C' : null;
+  return fits('F') ? 'F' : null;
 }
 
 /** Points of one channel; cells without a temperature and impossible ones are left out and told. */
