@@ -61,6 +61,15 @@ export function spread(wanted: readonly number[], gap: number, low: number, high
   return placed;
 }
 
+/** Should words beside a reading stand below it (or above), so that the line does not run through them? */
+export function wordsBelow(points: MeasuredCurve['points'], s: number, toTheLeft: boolean): boolean {
+  const span = ((points.at(-1)?.s ?? 0) - (points[0]?.s ?? 0)) * 0.05;
+  const before = points.findLast((p) => p.s <= s - span) ?? points[0];
+  const after = points.find((p) => p.s >= s + span) ?? points.at(-1);
+  const rising = (after?.C ?? 0) >= (before?.C ?? 0);
+  return rising !== toTheLeft;
+}
+
 /** Drops points that lie within `within` of the straight line between those kept (in picture units). */
 export function thinned(points: readonly Point[], within = 0.15): Point[] {
   if (points.length < 3) return [...points];
@@ -178,7 +187,9 @@ function temperatureMarks(panel: Panel, result: CookResult, options: CurvesOptio
       const x = panel.x(deciding.s);
       const y = panel.y(deciding.C);
       marks.push({ kind: 'circle', x, y, r: 5, fill: 'paper', stroke: { ink: 'herb', width: 2 } });
-      marks.push(text(Math.min(x + 9, panel.right - 60), y + 18, 'this reading decides', 'herb'));
+      const late = x > panel.left + 0.6 * (panel.right - panel.left);
+      const dy = wordsBelow(log.points, deciding.s, late) ? 18 : -9;
+      marks.push(text(x + (late ? -9 : 9), y + dy, 'this reading decides', 'herb', late ? 'end' : 'start'));
     }
   }
   const ends = [

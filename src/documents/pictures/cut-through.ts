@@ -254,7 +254,11 @@ function coldSpotMarks(
   units: LengthUnits,
   label: boolean,
 ): Mark[] {
-  const points = pointsOfPlace(result.mesh.shape, result.coldSpot).map(layout.point);
+  const all = pointsOfPlace(result.mesh.shape, result.coldSpot).map(layout.point);
+  // So near to the axis that its mirror image would overlap it: one ring is enough.
+  const points = all.filter((p, i) =>
+    all.slice(0, i).every((q) => Math.hypot(p[0] - q[0], p[1] - q[1]) > 18),
+  );
   const marks = points.flatMap(([x, y]): Mark[] => [
     { kind: 'circle', x, y, r: 7, stroke: { ink: { ramp: 1 }, width: 4 } },
     { kind: 'circle', x, y, r: 7, stroke: { ink: { ramp: 0 }, width: 1.8 } },

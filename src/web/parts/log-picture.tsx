@@ -1,6 +1,7 @@
 /** A log as a line, with the reading that decides marked. */
 import { useMemo } from 'react';
 import { type Channel, thin } from '../../contract/probe-log.ts';
+import { wordsBelow } from '../../documents/pictures/curves.ts';
 import { toUnit } from '../../documents/pictures/cut-through.ts';
 import { niceStep } from '../../documents/pictures/piece-layout.ts';
 import type { Mark, Scene } from '../../documents/pictures/scene.ts';
@@ -89,7 +90,7 @@ function logScene(
     marks.push({
       kind: 'text',
       x: px + (late ? -9 : 9),
-      y: py + 17,
+      y: py + (wordsBelow(points, deciding.s, late) ? 17 : -9),
       text: 'this reading decides',
       size: 13,
       ink: 'herb',

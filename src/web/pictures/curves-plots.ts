@@ -1,7 +1,7 @@
 /** The two charts of a cook as uPlot wants them: temperatures, and the lethality that has built up. */
 import uPlot from 'uplot';
 import type { CookResult, Target } from '../../core/heat/types.ts';
-import { type Curve, type MeasuredCurve, spread } from '../../documents/pictures/curves.ts';
+import { type Curve, type MeasuredCurve, spread, wordsBelow } from '../../documents/pictures/curves.ts';
 import { toUnit } from '../../documents/pictures/cut-through.ts';
 import type { LengthUnits } from '../../documents/pictures/piece-layout.ts';
 import type { Palette } from '../../documents/pictures/svg.ts';
@@ -140,12 +140,10 @@ function markDeciding(u: uPlot, { measured, units }: Shown, palette: Palette): v
     u.ctx.stroke();
     u.ctx.font = font(13 * ratio);
     u.ctx.fillStyle = palette.herb;
-    u.ctx.textAlign = x > u.bbox.left + u.bbox.width * 0.6 ? 'right' : 'left';
-    u.ctx.fillText(
-      'this reading decides',
-      x + (u.ctx.textAlign === 'right' ? -9 : 9) * ratio,
-      y + 16 * ratio,
-    );
+    const late = x > u.bbox.left + u.bbox.width * 0.6;
+    u.ctx.textAlign = late ? 'right' : 'left';
+    const dy = wordsBelow(log.points, point.s, late) ? 16 : -8;
+    u.ctx.fillText('this reading decides', x + (late ? -9 : 9) * ratio, y + dy * ratio);
     u.ctx.restore();
   }
 }

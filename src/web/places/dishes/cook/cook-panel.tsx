@@ -60,11 +60,11 @@ export function CookPanel({ kitchen, dish, method, step, onChange, readOnly }: C
       {cooked === null ? null : (
         <PicturePanel cooked={cooked} current={current} time={time} onTime={setScrubbed} />
       )}
-      <VerdictPanel programme={programme} cooking={cooking} />
+      <VerdictPanel programme={programme} cooking={cooking} kind={kind} predicted={predicted} />
       {readOnly ? null : <Sliders step={draft} onChange={edit} />}
       <Caution place={kitchen.place} />
       {cooked === null ? null : (
-        <section className={current ? undefined : 'cook-picture-old'} aria-label="Temperatures against time">
+        <section className={current ? undefined : 'cook-old-drawn'} aria-label="Temperatures against time">
           <Suspense fallback={<p className="quiet">Drawing the curves…</p>}>
             <CurvesView
               result={cooked.result}

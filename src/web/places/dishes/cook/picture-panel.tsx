@@ -22,25 +22,27 @@ export function PicturePanel({ cooked, current, time, onTime }: PicturePanelProp
   const { low, high } = rampOf(result);
   const ramp = useMemo(() => ({ low, high }), [low, high]);
   return (
-    <figure className={current ? 'cook-picture' : 'cook-picture cook-picture-old'}>
+    <figure className="cook-picture">
       {current ? null : (
         <figcaption className="cook-old">Not the current input: the last one that could be run</figcaption>
       )}
-      <div ref={box}>
-        {width < 100 ? null : (
-          <CutThroughView
-            result={result}
-            time={time}
-            width={width}
-            maxHeight={Math.min(340, Math.max(150, width * 0.6))}
-            ramp={ramp}
-            units={units}
-            needed={problem.target.s}
-            reference={referenceWords(problem.target.reference, units)}
-          />
-        )}
+      <div className={current ? undefined : 'cook-old-drawn'}>
+        <div ref={box}>
+          {width < 100 ? null : (
+            <CutThroughView
+              result={result}
+              time={time}
+              width={width}
+              maxHeight={Math.min(340, Math.max(150, width * 0.6))}
+              ramp={ramp}
+              units={units}
+              needed={problem.target.s}
+              reference={referenceWords(problem.target.reference, units)}
+            />
+          )}
+        </div>
+        <Scrubber result={result} time={time} onTime={onTime} />
       </div>
-      <Scrubber result={result} time={time} onTime={onTime} />
     </figure>
   );
 }

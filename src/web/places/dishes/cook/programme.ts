@@ -79,7 +79,14 @@ export function errorsOf(programme: Programme, step: 'cook' | 'chill'): ErrorAt 
   };
 }
 
-export const faultWords = (fault: Problem): string => `${fault.found}. Allowed: ${fault.allowed}`;
+const items: Record<string, string> = { profile: 'point', layers: 'layer', stages: 'stage' };
+
+/** What was found and what is allowed; places are counted from 1, as the fields are. */
+export const faultWords = (fault: Problem): string =>
+  `${fault.found}. Allowed: ${fault.allowed}`.replaceAll(
+    /\b(profile|layers|stages)\[(\d+)\]/g,
+    (_, list: string, index: string) => `${items[list] ?? list} ${Number(index) + 1}`,
+  );
 
 const fields: Record<string, string> = {
   atMm: 'distance',
@@ -106,8 +113,6 @@ const fields: Record<string, string> = {
   stages: 'programme',
   body: 'piece',
 };
-
-const items: Record<string, string> = { profile: 'point', layers: 'layer', stages: 'stage' };
 
 /** `body.profile[2].diameterMm` → "point 3, diameter". */
 export function whereWords(path: string): string {

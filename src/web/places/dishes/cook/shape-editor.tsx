@@ -145,8 +145,8 @@ function ShapeDrawing({ profile, depthsMm, chosen, onChoose, onRemove, onChange,
       <svg viewBox={`0 0 ${frame.width} ${frame.height}`} width={frame.width} height={frame.height}>
         <title>The outline: drag a point, or choose it and use the arrow keys</title>
         <polygon points={outline} className="shape-piece" />
-        {inner.map((points) => (
-          <polyline key={points} points={points} className="shape-layer" />
+        {inner.map((points, i) => (
+          <polyline key={i} points={points} className="shape-layer" />
         ))}
         <line
           x1={frame.x(0) - 12}

@@ -48,7 +48,7 @@ function stageSlides(step: Cook | Chill): Slide[] {
     if (stage.mediumC !== undefined && stage.mediumLog === undefined)
       slides.push({
         id: `C-${i}`,
-        label: `${stage.name}, how hot`,
+        label: `${stage.name}, temperature`,
         unit: '°C',
         value: stage.mediumC,
         ...temperaturesOf(stage),

@@ -1,25 +1,30 @@
 /** What it comes to, in words: holds or not, by how much, what the shape costs; or what stands in the way of knowing. */
 import { memo } from 'react';
+import type { RuleVerdict } from '../../../../contract/judge.ts';
 import { useUnits } from '../../../kitchen.tsx';
 import { Verdict } from '../../../parts/verdict.tsx';
+import { temperatureWords, timeWords } from '../../../pictures/words.ts';
 import { faultWords, type Programme, whereWords } from './programme.ts';
-import type { Cooking } from './use-cooking.ts';
+import type { Cooked, Cooking } from './use-cooking.ts';
 import { shapeWords, verdictWords } from './verdict-words.ts';
 
 export interface VerdictPanelProps {
   readonly programme: Programme;
   readonly cooking: Cooking;
+  readonly kind: 'cook' | 'chill';
+  /** What the step's rules say of the prediction. */
+  readonly predicted: readonly RuleVerdict[];
 }
 
-export const VerdictPanel = memo(function VerdictPanel({ programme, cooking }: VerdictPanelProps) {
+export const VerdictPanel = memo(function VerdictPanel(props: VerdictPanelProps) {
   return (
     <div className="cook-verdict" aria-live="polite">
-      <Words programme={programme} cooking={cooking} />
+      <Words {...props} />
     </div>
   );
 });
 
-function Words({ programme, cooking }: VerdictPanelProps) {
+function Words({ programme, cooking, kind, predicted }: VerdictPanelProps) {
   const units = useUnits();
   if (!programme.ok)
     return (
@@ -62,15 +67,62 @@ function Words({ programme, cooking }: VerdictPanelProps) {
   const stage = cooked.problem.stages[cooked.verdict.heatingStage]?.name ?? 'the heat';
   return (
     <>
-      <Verdict state={told.state} word={told.word} size="large">
+      {kind === 'chill' ? <ChillWords cooked={cooked} predicted={predicted} /> : null}
+      <Verdict state={told.state} word={told.word} size={kind === 'chill' ? 'usual' : 'large'}>
         {told.why.map((line) => (
           <p key={line}>{line}</p>
         ))}
       </Verdict>
-      <p className="small quiet">{settling ? working : 'Predicted, not measured.'}</p>
       {shapeWords(advised?.cost ?? null, stage, units).map((line) => (
         <p key={line}>{line}</p>
       ))}
+      <p className="small quiet">{settling ? working : 'Predicted, not measured.'}</p>
+    </>
+  );
+}
+
+/** A chill is for its own rules first; the cook it follows is said after them. */
+function ChillWords({
+  cooked,
+  predicted,
+}: {
+  readonly cooked: Cooked;
+  readonly predicted: readonly RuleVerdict[];
+}) {
+  const units = useUnits();
+  const last = cooked.result.stages.at(-1);
+  const warmest = last === undefined ? null : temperatureWords(last.warmest, units);
+  return (
+    <>
+      {predicted.map((rule) => (
+        <Verdict
+          key={rule.rule}
+          size="large"
+          state={rule.passes === true ? 'holds' : rule.passes === false ? 'does not hold' : 'unknown'}
+          word={
+            rule.passes === true
+              ? 'Chills in time'
+              : rule.passes === false
+                ? 'Chills too slowly'
+                : 'Cannot be told'
+          }
+        >
+          <p>{rule.title}.</p>
+          <p>{rule.why}</p>
+        </Verdict>
+      ))}
+      {predicted.length > 0 || cooked.mode === 'coarse' ? null : (
+        <Verdict state="unknown" word="No cooling rule yet" size="large">
+          Name the rule this chill is held to, below.
+        </Verdict>
+      )}
+      {last === undefined ? null : (
+        <p>
+          After {timeWords(last.end)} in all the warmest point is at {warmest}
+          {last.reached ? '' : `: “${last.name}” did not come to what ends it in the time it may take`}.
+        </p>
+      )}
+      <h3>The cook before it</h3>
     </>
   );
 }

@@ -62,8 +62,9 @@ function carryOver({ verdict, result, units }: Told0): string[] {
     return [
       `${core} at lifting out alone would not: the carry-over after it adds ${hadWords(added)}. Keep the programme as it is written; a faster chill takes that away.`,
     ];
+  const rises = verdict.peak.C - verdict.coreAtLiftOut >= 0.3;
   return [
-    `At lifting out the coldest point is at ${core} and has had ${hadWords(gotAtLiftOut)}; it goes on to ${temperatureWords(verdict.peak.C, units)}.`,
+    `At lifting out the coldest point is at ${core} and has had ${hadWords(gotAtLiftOut)}${rises ? `; it goes on to ${temperatureWords(verdict.peak.C, units)}` : ''}.`,
   ];
 }
 
