@@ -40,7 +40,13 @@ export function DishPage({ dishId, versionId, stepId }: DishPageProps) {
       {shown === undefined ? (
         <p className="quiet">Fetching the version…</p>
       ) : (
-        <BenchView key={shown.id} kitchen={kitchen} dish={dish.data} version={shown} stepId={stepId} />
+        <BenchView
+          key={`${shown.id} ${shown.status}`}
+          kitchen={kitchen}
+          dish={dish.data}
+          version={shown}
+          stepId={stepId}
+        />
       )}
     </article>
   );

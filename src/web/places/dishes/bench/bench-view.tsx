@@ -77,16 +77,13 @@ export function BenchView({ kitchen, dish, version, stepId }: BenchViewProps) {
   const index = step === undefined ? -1 : method.indexOf(step);
   const go = (id: string | undefined) =>
     navigate(id === undefined ? at.dish(kitchen.id, dish.id) : hrefOf(id));
-  const move = (from: number, to: number) => change(moved(method, from, to));
+  const move = (from: number, to: number) => change((now) => moved(now, from, to));
   const put = (next: Step, about: string) =>
-    change(
-      method.map((s) => (s.id === next.id ? next : s)),
-      about,
-    );
+    change((now) => now.map((s) => (s.id === next.id ? next : s)), about);
   const remove = () => {
     if (step === undefined) return;
     const rest = method.filter((s) => s.id !== step.id);
-    change(rest);
+    change((now) => now.filter((s) => s.id !== step.id));
     go((rest[index] ?? rest[index - 1])?.id);
     say(`${step.name} is off the method.`, () => {
       bench.undo();
@@ -96,11 +93,11 @@ export function BenchView({ kitchen, dish, version, stepId }: BenchViewProps) {
   const duplicate = () => {
     if (step === undefined) return;
     const again = duplicateOf(step);
-    change([...method.slice(0, index + 1), again, ...method.slice(index + 1)]);
+    change((now) => [...now.slice(0, index + 1), again, ...now.slice(index + 1)]);
     go(again.id);
   };
   const add = (made: Step, place: number) => {
-    change([...method.slice(0, place), made, ...method.slice(place)]);
+    change((now) => [...now.slice(0, place), made, ...now.slice(place)]);
     setAdding(false);
     go(made.id);
   };

@@ -14,7 +14,7 @@ export interface Bench {
   readonly method: Method;
   readonly readOnly: boolean;
   /** `about`: changes about the same field, one after another, are one step of undo. */
-  readonly change: (next: Method, about?: string) => void;
+  readonly change: (next: Method | ((now: Method) => Method), about?: string) => void;
   readonly undo: () => void;
   readonly redo: () => void;
   readonly canUndo: boolean;
@@ -130,7 +130,9 @@ export function useBench(kitchenId: string, version: Version): Bench {
       method: past.present,
       readOnly,
       change: (next, about) => {
-        if (!readOnly) put(history.change(latest.current, next, about ?? null));
+        if (readOnly) return;
+        const made = typeof next === 'function' ? next(latest.current.present) : next;
+        put(history.change(latest.current, made, about ?? null));
       },
       undo: () => put(history.undo(latest.current)),
       redo: () => put(history.redo(latest.current)),

@@ -9,11 +9,13 @@ import { Button } from '../../../parts/button.tsx';
 import { Dialog } from '../../../parts/dialog.tsx';
 import { TextField } from '../../../parts/field.tsx';
 import { moment, withClock } from '../../../parts/moment.ts';
+import { unsettledIn } from '../../../parts/number-field.tsx';
 import { Problem } from '../../../parts/problem.tsx';
 import { say } from '../../../parts/toast.tsx';
 import { Verdict } from '../../../parts/verdict.tsx';
 import { lawWords } from '../stage-words.ts';
 import { Evidence } from './evidence.tsx';
+import { settleAll } from './settle.ts';
 import type { Bench } from './use-bench.ts';
 import { whereText } from './where-text.ts';
 
@@ -94,6 +96,13 @@ function Sign({ kitchen, dish, version, bench }: VersionsProps) {
   const law = lawWords(dish.law);
   const sign = async () => {
     setError(null);
+    const open = settleAll();
+    const typed = unsettledIn(document.body);
+    if (typed !== null) open.push(`${typed}: what was typed was not taken; see beside the field`);
+    if (open.length > 0) {
+      setError(new Error(`Not signed. ${open.join('. ')}.`));
+      return;
+    }
     await bench.saveNow();
     if (bench.isSaved()) {
       try {

@@ -1,5 +1,6 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
 import { ChillStep, CookStep } from '../../../../contract/steps.ts';
+import { useSettle } from '../bench/settle.ts';
 import type { Chill, Cook } from './programme.ts';
 
 type Either = Cook | Chill;
@@ -57,6 +58,12 @@ export function useDraft<S extends Either>(
     told.current = step;
   }, [step, put]);
   useEffect(() => flush, [flush]);
+  useSettle(() => {
+    flush();
+    return couldBeKept(now.current)
+      ? null
+      : `${now.current.name}: something in it cannot be kept yet; see its panel`;
+  });
 
   const edit = useCallback<Edit<S>>(
     (change) => {
