@@ -211,6 +211,15 @@ export class Conduction implements StoredSystem {
     else this.quadFlow(T, F);
   }
 
+  /** Heat that comes in through the surface [W]. */
+  intake(T: Float64Array, t: number): number {
+    const { exposed, area, h } = this;
+    const outside = this.mediumAt(t);
+    let q = 0;
+    for (let b = 0; b < exposed.length; b++) q += h * area[b] * (outside - T[exposed[b]]);
+    return q;
+  }
+
   /** Volume of each material [m³, as `volume`]. */
   volumeOf(): number[] {
     return this.volumes.map((v) => v.reduce((sum, x) => sum + x, 0));

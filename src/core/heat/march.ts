@@ -1,6 +1,5 @@
 /** Marches a body through its stages: chooses the steps, finds where a stage ends, keeps the record and the heat account. */
 import { esdirk4, ImplicitStepper } from '../numerics/esdirk.ts';
-import { hermiteIntegral } from '../numerics/hermite.ts';
 import { bracketedRoot } from '../numerics/roots.ts';
 import { coldSpotOf } from './cold-spot.ts';
 import type { Conduction } from './conduction.ts';
@@ -55,7 +54,7 @@ export class March {
   t = 0;
   lowest: number;
   highest: number;
-  /** Heat that came in through the surface [J], its sum without sign, and what was stored at the start [J]. */
+  /** Heat that came in through the surface [J], the same with every step's counted as positive, and what was stored at the start [J]. */
   supplied = 0;
   exchanged = 0;
   readonly storedAtStart: number;
@@ -210,7 +209,8 @@ export class March {
       m1,
       ...(settings.keepLethality ? { lethality: new Float32Array(this.P) } : {}),
     };
-    this.account(h, T1, m0, m1);
+    this.supplied += stepper.supplied;
+    this.exchanged += Math.abs(stepper.supplied);
     this.steps.push(step);
     this.T = T1;
     this.U.set(stepper.U);
@@ -221,19 +221,6 @@ export class March {
     this.lowest = Math.min(this.lowest, low);
     this.highest = Math.max(this.highest, high);
     if (settings.onProgress?.(t) === false) throw new Cancelled();
-  }
-
-  /** Heat through the surface over a step, from the dense output: independent of the stages that moved it. */
-  private account(h: number, T1: Float64Array, m0: number, m1: number): void {
-    const { exposed, area, h: coefficient } = this.body;
-    let q = 0;
-    for (let b = 0; b < exposed.length; b++) {
-      const i = exposed[b];
-      const inside = hermiteIntegral(h, this.T[i], T1[i], this.slope[i], this.stepper.slope[i]);
-      q += coefficient * area[b] * ((h * (m0 + m1)) / 2 - inside);
-    }
-    this.supplied += q;
-    this.exchanged += Math.abs(q);
   }
 
   /** Whether a stage's condition holds now. */

@@ -166,12 +166,13 @@ function blockMesh(body: Extract<Body, { shape: 'block' }>, fine: Fineness): Mes
   const short = Math.min(...half);
   const [across, up] = half.map((total) => {
     const places = depths(body, total);
-    // Sizes are fractions of the shorter half; a long side is filled up with wider intervals.
+    // Sizes at the surface are fractions of the shorter half; along a longer one they grow the faster the longer it is.
+    const ratio = total / short;
     const scaled: Fineness = {
       ...fine,
-      surface: (fine.surface * short) / total,
-      interface: (fine.interface * short) / total,
-      most: Math.min(fine.most, (fine.most * 2 * short) / total),
+      surface: fine.surface / ratio,
+      interface: fine.interface / ratio,
+      growth: Math.min(0.3, fine.growth * Math.max(1, ratio / 2)),
     };
     return fromTheMiddle(places, depthLines(places, scaled));
   });

@@ -160,7 +160,7 @@ export interface CookResult {
   readonly stages: readonly StageResult[];
   readonly lethality: { readonly s: number; readonly reachedAt: number | null; readonly passes: boolean };
   readonly history: History;
-  /** |stored − supplied| / supplied [%]. */
+  /** |stored − supplied| / supplied [%]; what one stage supplies and another takes away counts twice below the line. */
   readonly heatBalancePct: number;
   readonly probes: readonly {
     readonly name: string;

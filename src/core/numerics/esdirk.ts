@@ -82,6 +82,8 @@ export interface StoredSystem {
   factorise(T: Float64Array, tau: number, capacity: Float64Array): boolean;
   /** Solves with the last factorisation, in place. */
   solve(x: Float64Array): void;
+  /** What comes in from outside, summed over the system: for the account of what was stored and what was supplied. */
+  intake?(T: Float64Array, t: number): number;
 }
 
 export interface StepOutcome {
@@ -107,6 +109,8 @@ export class ImplicitStepper {
   readonly U: Float64Array;
   readonly rate: Float64Array;
   readonly slope: Float64Array;
+  /** What came in from outside over the last step, by the step's own weights. */
+  supplied = 0;
   newtonIterations = 0;
   factorisations = 0;
   private readonly tableau: Tableau;
@@ -146,6 +150,11 @@ export class ImplicitStepper {
     for (let i = 0; i < slope.length; i++) slope[i] = rate[i] / this.capacity[i];
   }
 
+  private take(T: Float64Array, t: number, weight: number): void {
+    if (weight === 0 || this.system.intake === undefined) return;
+    this.supplied += weight * this.system.intake(T, t);
+  }
+
   /**
    * A step from (T0, U0) at t over h. `rate0` and `slope0` are dU/dt and dT/dt there; `ahead`, where given, fills its
    * argument with a guess of T at a time after t, extrapolated from the step before.
@@ -166,6 +175,8 @@ export class ImplicitStepper {
     const tau = h * tableau.gamma;
     const inverseTau = 1 / tau;
     rates[0].set(rate0);
+    this.supplied = 0;
+    this.take(T0, t, h * tableau.b[0]);
     if (ahead) ahead(h / 2, guessAt);
     else guessAt.set(T0);
     this.factorisations++;
@@ -219,6 +230,7 @@ export class ImplicitStepper {
         previous = size;
       }
       if (!done) return { converged: false, error: Number.POSITIVE_INFINITY };
+      this.take(T, t + c * h, h * tableau.b[s]);
       system.store(T, stored);
       const K = rates[s];
       for (let i = 0; i < n; i++) K[i] = (stored[i] - known[i]) * inverseTau;
