@@ -292,7 +292,11 @@ export function parseQuantity(
   }
 }
 
-/** A number with no more decimals than asked for and no trailing noughts. */
+/**
+ * A number with no more decimals than asked for and no trailing noughts [-].
+ * Parameters: value, finite; decimals, 0 to 20.
+ * @example plainNumber(71.3982, 1) // '71.4'
+ */
 export function plainNumber(value: number, decimals: number): string {
   const text = value.toFixed(decimals);
   const trimmed = text.includes('.') ? text.replace(/\.?0+$/, '') : text;

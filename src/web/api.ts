@@ -127,11 +127,14 @@ export function useOperation<N extends OperationName>(name: N, input: Call<N> | 
   });
 }
 
-/** Hears what others change in a kitchen and reads again what is on screen. */
+/**
+ * Hears what others change in a kitchen and reads again what is on screen. Only while the page is seen: a browser allows
+ * few lasting connections to one server, and pages left open in the background would use them up.
+ */
 export function useLive(kitchenId: string, onChange?: (change: Change) => void): void {
   const client = useQueryClient();
   useEffect(() => {
-    const source = new EventSource(`/api/kitchens/${encodeURIComponent(kitchenId)}/live`);
+    let source: EventSource | null = null;
     let waiting: ReturnType<typeof setTimeout> | undefined;
     const hear = (event: MessageEvent<string>) => {
       try {
@@ -142,11 +145,26 @@ export function useLive(kitchenId: string, onChange?: (change: Change) => void):
       clearTimeout(waiting);
       waiting = setTimeout(() => void client.invalidateQueries(), 150);
     };
-    source.addEventListener('message', hear);
-    source.addEventListener('change', hear);
+    const listen = () => {
+      source = new EventSource(`/api/kitchens/${encodeURIComponent(kitchenId)}/live`);
+      source.addEventListener('message', hear);
+      source.addEventListener('change', hear);
+    };
+    const seen = () => {
+      if (document.visibilityState === 'hidden') {
+        source?.close();
+        source = null;
+      } else if (source === null) {
+        listen();
+        void client.invalidateQueries();
+      }
+    };
+    if (document.visibilityState !== 'hidden') listen();
+    document.addEventListener('visibilitychange', seen);
     return () => {
       clearTimeout(waiting);
-      source.close();
+      document.removeEventListener('visibilitychange', seen);
+      source?.close();
     };
   }, [kitchenId, client, onChange]);
 }

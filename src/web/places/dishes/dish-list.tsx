@@ -1,4 +1,4 @@
-import { Link } from 'wouter';
+import { Link, useLocation } from 'wouter';
 import type { DishSummary } from '../../../contract/records.ts';
 import { methodRibbonScene } from '../../../documents/pictures/method-ribbon.ts';
 import { useActions } from '../../actions.ts';
@@ -16,16 +16,17 @@ import './dishes.css';
 /** All dishes, each drawn by its method. */
 export function DishList() {
   const kitchen = useKitchen();
+  const [, navigate] = useLocation();
   const dishes = useOperation('dishes', { params: { kitchenId: kitchen.id } });
   useActions([
     {
       id: 'new dish',
       label: 'Add a dish',
-      run: () => document.querySelector<HTMLAnchorElement>('#new-dish')?.click(),
+      run: () => navigate(at.newDish(kitchen.id)),
     },
   ]);
   const add = (
-    <Link id="new-dish" href={at.newDish(kitchen.id)} className="button button-strong">
+    <Link href={at.newDish(kitchen.id)} className="button button-strong">
       Add a dish
     </Link>
   );

@@ -1,7 +1,10 @@
+import { lazy } from 'react';
 import { Route, Switch } from 'wouter';
 import { DishList } from './dish-list.tsx';
-import { DishPage } from './dish-page.tsx';
-import { NewDish } from './new-dish.tsx';
+
+/** The bench is a download of its own: the list does not wait for it. */
+const DishPage = lazy(async () => ({ default: (await import('./dish-page.tsx')).DishPage }));
+const NewDish = lazy(async () => ({ default: (await import('./new-dish.tsx')).NewDish }));
 
 const base = '/k/:kitchenId/dishes';
 
@@ -10,7 +13,9 @@ export function DishesPlace() {
   return (
     <Switch>
       <Route path={base} component={DishList} />
-      <Route path={`${base}/new`} component={NewDish} />
+      <Route path={`${base}/new`}>
+        <NewDish />
+      </Route>
       <Route path={`${base}/:dishId/versions/:versionId/steps/:stepId`}>
         {(p) => <DishPage dishId={p.dishId} versionId={p.versionId} stepId={p.stepId} />}
       </Route>
