@@ -91,7 +91,7 @@ export function cutThroughLayout(
   return { section, layout, ghost };
 }
 
-const STEPS = 96;
+const STEPS = 72;
 const quantised = (C: number, ramp: Ramp) => Math.round(onRamp(C, ramp) * STEPS) / STEPS;
 
 function cellMarks(
@@ -108,7 +108,7 @@ function cellMarks(
       kind: 'polygon',
       points: points.map(layout.point),
       fill: ink,
-      stroke: { ink, width: 0.4 },
+      stroke: { ink, width: 0.9 },
     });
   };
   if (mesh.nv === 1) {

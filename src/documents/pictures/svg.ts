@@ -68,8 +68,11 @@ export function svgNumber(v: number): string {
   return String(Object.is(rounded, -0) ? 0 : rounded);
 }
 
+/** Corners to a tenth of a unit: a picture of thousands of cells is half as long, and no eye sees the difference. */
+const corner = (v: number): string => svgNumber(Math.round(v * 10) / 10);
+
 export const pointsText = (points: readonly (readonly [number, number])[]): string =>
-  points.map(([x, y]) => `${svgNumber(x)},${svgNumber(y)}`).join(' ');
+  points.map(([x, y]) => `${corner(x)},${corner(y)}`).join(' ');
 
 export function inkColour(ink: Ink, palette: Palette): string {
   return typeof ink === 'string' ? palette[ink] : rampColour(ink.ramp);

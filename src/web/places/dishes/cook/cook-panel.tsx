@@ -4,11 +4,12 @@
  */
 import { lazy, memo, Suspense, useCallback, useMemo, useState } from 'react';
 import type { BodyInput, StageInput, TargetInput } from '../../../../contract/body.ts';
-import type { Dish, Kitchen, ProbeLog, Version } from '../../../../contract/records.ts';
+import type { Dish, Kitchen, Version } from '../../../../contract/records.ts';
 import type { Method } from '../../../../contract/steps.ts';
+import type { MeasuredCurve } from '../../../../documents/pictures/curves.ts';
 import { Caution } from '../../../parts/caution.tsx';
 import { CookBasis } from './cook-basis.tsx';
-import { Measured } from './measured.tsx';
+import { Measured, type Overlay } from './measured.tsx';
 import { PicturePanel } from './picture-panel.tsx';
 import { PieceEditor } from './piece-editor.tsx';
 import { predictedRules } from './predicted-rules.ts';
@@ -41,7 +42,7 @@ export function CookPanel({ kitchen, dish, method, step, onChange, readOnly }: C
   const programme = useMemo(() => programmeWith(method, draft), [method, draft]);
   const cooking = useCooking(programme);
   const [scrubbed, setScrubbed] = useState<number | null>(null);
-  const [overlaid, setOverlaid] = useState<readonly ProbeLog[]>([]);
+  const [overlaid, setOverlaid] = useState<readonly Overlay[]>([]);
   const { cooked, current } = cooking;
   const end = cooked?.result.stages.at(-1)?.end ?? 0;
   const time = Math.min(end, scrubbed ?? cooked?.verdict.liftOut ?? 0);
@@ -143,7 +144,12 @@ function usePuts(edit: Edit<Cook | Chill>) {
   );
 }
 
-function curveOf(log: ProbeLog) {
+function curveOf({ log, fromMin }: Overlay): MeasuredCurve {
+  const from = fromMin * 60;
   const min = log.judgements.find((j) => j.decidingMin !== null)?.decidingMin ?? null;
-  return { name: log.name, points: log.points, decidingS: min === null ? null : min * 60 };
+  return {
+    name: log.name,
+    points: log.points.map((p) => ({ s: p.s + from, C: p.C })).filter((p) => p.s >= 0),
+    decidingS: min === null ? null : min * 60 + from,
+  };
 }

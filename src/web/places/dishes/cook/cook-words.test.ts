@@ -60,9 +60,7 @@ describe('the verdict in words', () => {
     const short = told(5);
     expect(short.state).toBe('does not hold');
     expect(short.word).toMatch(/^Steam: \d+(\.5)? min more$/);
-    expect(short.why.join(' ')).toMatch(
-      /coldest point, .* axis, has had .* of the 2 min at 70 °C it needs/,
-    );
+    expect(short.why.join(' ')).toMatch(/coldest point, .* axis, has had .* of the 2 min at 70 °C it needs/);
   });
 
   test('long enough holds, and says what could be spared', () => {

@@ -4,18 +4,25 @@ import type { Kitchen, ProbeLog } from '../../../../contract/records.ts';
 import { useOperation } from '../../../api.ts';
 import { Button } from '../../../parts/button.tsx';
 import { Tick } from '../../../parts/field.tsx';
+import { NumberField } from '../../../parts/number-field.tsx';
 import { Problem } from '../../../parts/problem.tsx';
 import { Verdict } from '../../../parts/verdict.tsx';
 
 const LogImport = lazy(async () => ({ default: (await import('../../../parts/log-import.tsx')).LogImport }));
+
+/** A log laid over the prediction, and the minute of the programme at which it begins. */
+export interface Overlay {
+  readonly log: ProbeLog;
+  readonly fromMin: number;
+}
 
 export interface MeasuredProps {
   readonly kitchen: Kitchen;
   readonly dishId: string;
   readonly stepId: string;
   readonly rules: readonly string[];
-  readonly overlaid: readonly ProbeLog[];
-  readonly onOverlay: (logs: readonly ProbeLog[]) => void;
+  readonly overlaid: readonly Overlay[];
+  readonly onOverlay: (overlays: readonly Overlay[]) => void;
 }
 
 const when = (log: ProbeLog, zone: string) =>
@@ -35,7 +42,9 @@ export const Measured = memo(function Measured({
   const logs = useOperation('logs', { params: { kitchenId: kitchen.id }, query: { dishId } });
   const mine = (logs.data ?? []).filter((log) => log.stepId === null || log.stepId === stepId);
   const lay = (log: ProbeLog, on: boolean) =>
-    onOverlay(on ? [...overlaid, log] : overlaid.filter((o) => o.id !== log.id));
+    onOverlay([...overlaid.filter((o) => o.log.id !== log.id), ...(on ? [{ log, fromMin: 0 }] : [])]);
+  const shift = (id: string, fromMin: number) =>
+    onOverlay(overlaid.map((o) => (o.log.id === id ? { ...o, fromMin } : o)));
   return (
     <section className="stack" aria-labelledby="measured-heading">
       <h3 id="measured-heading">Measured</h3>
@@ -53,7 +62,7 @@ export const Measured = memo(function Measured({
             rules={rules}
             onKept={(log) => {
               setOpen(false);
-              onOverlay([...overlaid.filter((o) => o.id !== log.id), log]);
+              lay(log, true);
               void logs.refetch();
             }}
           />
@@ -67,9 +76,24 @@ export const Measured = memo(function Measured({
           <li key={log.id}>
             <Tick
               label={`${log.name}, ${log.channel}, ${when(log, kitchen.zone)}`}
-              value={overlaid.some((o) => o.id === log.id)}
+              value={overlaid.some((o) => o.log.id === log.id)}
               onChange={(on) => lay(log, on)}
             />
+            {overlaid
+              .filter((o) => o.log.id === log.id)
+              .map((o) => (
+                <NumberField
+                  key={o.log.id}
+                  className="measured-shift"
+                  label="Its first reading is at minute"
+                  hint="Less than 0 where the logger ran before the piece went in."
+                  unit="min"
+                  value={o.fromMin}
+                  low={-1_440}
+                  high={1_440}
+                  onChange={(v) => v !== null && shift(log.id, v)}
+                />
+              ))}
             {log.judgements.map((j) => (
               <Verdict
                 key={j.rule}

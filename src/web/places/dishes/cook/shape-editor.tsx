@@ -239,46 +239,48 @@ function ShapeTable({ profile, onChange, errorAt, readOnly, chosen, onChoose }: 
   const caption = useId();
   const rows = useMemo(() => [...profile], [profile]);
   return (
-    <table className="shape-table" aria-labelledby={caption}>
-      <caption id={caption}>Outer diameter along the piece, from one end to the other</caption>
-      <thead>
-        <tr>
-          <th scope="col">Point</th>
-          <th scope="col">Along</th>
-          <th scope="col">Diameter</th>
-        </tr>
-      </thead>
-      <tbody>
-        {rows.map((p, i) => (
-          <tr key={i} className={i === chosen ? 'shape-row-chosen' : undefined} onFocus={() => onChoose(i)}>
-            <th scope="row">{i + 1}</th>
-            <td>
-              <NumberField
-                label={<span className="unseen">Point {i + 1}, along</span>}
-                unit="mm"
-                value={p.atMm}
-                low={i === 0 ? 0 : undefined}
-                high={i === 0 ? 0 : 2_000}
-                readOnly={readOnly || i === 0}
-                error={errorAt(`body.profile[${i}].atMm`)}
-                onChange={(v) => onChange(rows.map((r, k) => (k === i ? { ...r, atMm: v ?? r.atMm } : r)))}
-              />
-            </td>
-            <td>
-              <NumberField
-                label={<span className="unseen">Point {i + 1}, diameter</span>}
-                unit="mm"
-                value={p.diameterMm}
-                readOnly={readOnly}
-                error={errorAt(`body.profile[${i}].diameterMm`)}
-                onChange={(v) =>
-                  onChange(rows.map((r, k) => (k === i ? { ...r, diameterMm: v ?? r.diameterMm } : r)))
-                }
-              />
-            </td>
+    <div className="scroll-x">
+      <table className="shape-table" aria-labelledby={caption}>
+        <caption id={caption}>Outer diameter along the piece, from one end to the other</caption>
+        <thead>
+          <tr>
+            <th scope="col">Point</th>
+            <th scope="col">Along</th>
+            <th scope="col">Diameter</th>
           </tr>
-        ))}
-      </tbody>
-    </table>
+        </thead>
+        <tbody>
+          {rows.map((p, i) => (
+            <tr key={i} className={i === chosen ? 'shape-row-chosen' : undefined} onFocus={() => onChoose(i)}>
+              <th scope="row">{i + 1}</th>
+              <td>
+                <NumberField
+                  label={<span className="unseen">Point {i + 1}, along</span>}
+                  unit="mm"
+                  value={p.atMm}
+                  low={i === 0 ? 0 : undefined}
+                  high={i === 0 ? 0 : 2_000}
+                  readOnly={readOnly || i === 0}
+                  error={errorAt(`body.profile[${i}].atMm`)}
+                  onChange={(v) => onChange(rows.map((r, k) => (k === i ? { ...r, atMm: v ?? r.atMm } : r)))}
+                />
+              </td>
+              <td>
+                <NumberField
+                  label={<span className="unseen">Point {i + 1}, diameter</span>}
+                  unit="mm"
+                  value={p.diameterMm}
+                  readOnly={readOnly}
+                  error={errorAt(`body.profile[${i}].diameterMm`)}
+                  onChange={(v) =>
+                    onChange(rows.map((r, k) => (k === i ? { ...r, diameterMm: v ?? r.diameterMm } : r)))
+                  }
+                />
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
   );
 }
