@@ -46,34 +46,15 @@ export function Lots() {
         <div>{take}</div>
       )}
       {lots.data.length === 0 ? null : (
-        <div className="scroll-x">
-          <table>
-            <thead>
-              <tr>
-                <th scope="col">Lot</th>
-                <th scope="col">What</th>
-                <th scope="col" className="number">
-                  Weight
-                </th>
-                <th scope="col" className="number">
-                  On arrival
-                </th>
-                <th scope="col">Came</th>
-                <th scope="col">From</th>
-                <th scope="col">Note</th>
-              </tr>
-            </thead>
-            <tbody>
-              {lots.data.map((lot) => (
-                <LotRow
-                  key={lot.id}
-                  lot={lot}
-                  supplier={suppliers.data?.find((s) => s.id === lot.supplierId)?.name}
-                />
-              ))}
-            </tbody>
-          </table>
-        </div>
+        <ol className="lot-list" aria-label="Lots, newest first">
+          {lots.data.map((lot) => (
+            <LotRow
+              key={lot.id}
+              lot={lot}
+              supplier={suppliers.data?.find((s) => s.id === lot.supplierId)?.name}
+            />
+          ))}
+        </ol>
       )}
       <Caution place={kitchen.place}>
         <p>
@@ -87,16 +68,21 @@ export function Lots() {
 function LotRow({ lot, supplier }: { readonly lot: Lot; readonly supplier: string | undefined }) {
   const kitchen = useKitchen();
   return (
-    <tr id={`lot-${lot.id}`} className="lot">
-      <th scope="row">{lot.code}</th>
-      <td>{lot.what}</td>
-      <td className="number">{formatQuantity(lot.grams, 'mass', kitchen.units)}</td>
-      <td className="number">
-        {lot.arrivalC === null ? 'not measured' : formatQuantity(lot.arrivalC, 'temperature', kitchen.units)}
-      </td>
-      <td>{moment(lot.arrivedAt, kitchen.zone)}</td>
-      <td>{supplier ?? 'not said'}</td>
-      <td>{lot.note}</td>
-    </tr>
+    <li id={`lot-${lot.id}`} className="lot">
+      <strong className="lot-code">{lot.code}</strong>
+      <div>
+        <p>{lot.what}</p>
+        {lot.note === '' ? null : <p className="quiet small">{lot.note}</p>}
+      </div>
+      <span className="number lot-weight">{formatQuantity(lot.grams, 'mass', kitchen.units)}</span>
+      <span className="lot-arrival">
+        {lot.arrivalC === null
+          ? 'temperature not measured'
+          : `${formatQuantity(lot.arrivalC, 'temperature', kitchen.units)} on arrival`}
+      </span>
+      <span className="quiet small">
+        {moment(lot.arrivedAt, kitchen.zone)}, from {supplier ?? 'nobody named'}
+      </span>
+    </li>
   );
 }
