@@ -3,34 +3,42 @@ import { existsSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { serveStatic } from '@hono/node-server/serve-static';
-import type { Hono } from 'hono';
+import type { Hono, MiddlewareHandler } from 'hono';
 
 /** Beside the bundle, or where the build puts it when run from source. */
-export function webFolder(): string | null {
+function webFolder(): string | null {
   const here = path.dirname(fileURLToPath(import.meta.url));
   for (const folder of [path.join(here, '..', 'web'), path.join(here, '..', '..', 'dist', 'web')])
     if (existsSync(path.join(folder, 'index.html'))) return folder;
   return null;
 }
 
-export function webRoutes(http: Hono, folder = webFolder()): void {
-  if (folder !== null)
-    http.use(
-      '*',
-      serveStatic({
+/** The build names these after their contents. */
+const hashed = /\/assets\/[^/]+-[\w-]{6,}\.\w+$/;
+
+export function webRoutes(http: Hono, find = webFolder): void {
+  let files: { folder: string; serve: MiddlewareHandler } | null = null;
+  // Looked for until it is there: the server may be started before the web app is built.
+  const built = () => {
+    const folder = files?.folder ?? find();
+    if (folder === null) return null;
+    files ??= {
+      folder,
+      serve: serveStatic({
         root: folder,
-        onFound: (file, c) => {
-          const hashed = /\/assets\/[^/]+-[\w-]{6,}\.\w+$/.test(file);
-          c.header('Cache-Control', hashed ? 'public, max-age=31536000, immutable' : 'no-cache');
-        },
+        onFound: (file, c) =>
+          c.header('Cache-Control', hashed.test(file) ? 'public, max-age=31536000, immutable' : 'no-cache'),
       }),
-    );
+    };
+    return files;
+  };
+  http.get('*', async (c, next) => (built()?.serve ?? ((_, go) => go()))(c, next));
   http.get('*', (c) => {
-    const found = folder ?? webFolder();
     c.header('Cache-Control', 'no-cache');
+    const app = built();
+    if (app === null)
+      return c.text('The web app is not built yet: npm run build. The API is described at /api/docs.', 503);
     if (path.extname(c.req.path) !== '') return c.text('There is no such file.', 404);
-    if (found === null)
-      return c.text('The web app is not built yet: npm run build. The API is at /api/docs.', 503);
-    return c.html(readFileSync(path.join(found, 'index.html'), 'utf8'));
+    return c.html(readFileSync(path.join(app.folder, 'index.html'), 'utf8'));
   });
 }
