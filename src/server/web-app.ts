@@ -22,22 +22,22 @@ export function webRoutes(http: Hono, find = webFolder): void {
   const built = () => {
     const folder = files?.folder ?? find();
     if (folder === null) return null;
-    files ??= {
-      folder,
-      serve: serveStatic({
-        root: folder,
-        onFound: (file, c) =>
-          c.header('Cache-Control', hashed.test(file) ? 'public, max-age=31536000, immutable' : 'no-cache'),
-      }),
-    };
+    files ??= { folder, serve: serveStatic({ root: folder }) };
     return files;
   };
-  http.get('*', async (c, next) => (built()?.serve ?? ((_, go) => go()))(c, next));
-  http.get('*', (c) => {
-    c.header('Cache-Control', 'no-cache');
+  http.get('*', async (c) => {
     const app = built();
     if (app === null)
       return c.text('The web app is not built yet: npm run build. The API is described at /api/docs.', 503);
+    const file = await app.serve(c, async () => {});
+    if (file instanceof Response) {
+      file.headers.set(
+        'Cache-Control',
+        hashed.test(c.req.path) ? 'public, max-age=31536000, immutable' : 'no-cache',
+      );
+      return file;
+    }
+    c.header('Cache-Control', 'no-cache');
     if (path.extname(c.req.path) !== '') return c.text('There is no such file.', 404);
     return c.html(readFileSync(path.join(app.folder, 'index.html'), 'utf8'));
   });
