@@ -2,8 +2,6 @@
 import { rampColour } from './ramp.ts';
 import type { Ink, Mark, Scene, Stroke } from './scene.ts';
 
-export { rampColour } from './ramp.ts';
-
 export type InkName = Extract<Ink, string>;
 export type Palette = Readonly<Record<InkName, string>>;
 

@@ -221,3 +221,7 @@ describe('composition', () => {
     expect(fromMixBefore([cookStep(5)], id(2)).state).toBe('none');
   });
 });
+
+test('says how far the probe goes in to reach the coldest point', () => {
+  expect(told(40).why.join(' ')).toMatch(/Put the probe there: 2[45] mm in from the nearest surface/);
+});

@@ -6,7 +6,7 @@ import type { CookVerdict } from '../../../../core/method/verdict.ts';
 import { toUnit } from '../../../../documents/pictures/cut-through.ts';
 import type { LengthUnits } from '../../../../documents/pictures/piece-layout.ts';
 import type { VerdictState } from '../../../parts/verdict.tsx';
-import { lengthWords, placeWords, temperatureWords, timeWords } from '../../../pictures/words.ts';
+import { depthOf, lengthWords, placeWords, temperatureWords, timeWords } from '../../../pictures/words.ts';
 
 export interface Told {
   readonly state: VerdictState;
@@ -75,6 +75,8 @@ export function verdictWords(told: Told0): Told {
   const needs = `${Number((verdict.needed / 60).toPrecision(3))} min at ${referenceWords(problem.target.reference, units)}`;
   const has = `The coldest point, ${where}, has had ${hadWords(verdict.got)}`;
   const had = `${has} of the ${needs} it needs`;
+  const depth = depthOf(result.mesh, verdict.coldSpot);
+  const probe = `Put the probe there: ${lengthWords(depth, units)} in from the nearest surface.`;
   const late = verdict.notReached.map(
     (name) => `${capital(name)} never came to what ends it in the time it may take.`,
   );
@@ -104,7 +106,7 @@ export function verdictWords(told: Told0): Told {
       advice !== null && Number.isNaN(advice.more)
         ? [`Not even a day of “${stage}” would do it: it has to be hotter.`]
         : [];
-    return { state: 'does not hold', word, why: [...never, `${had}.`, ...carryOver(told), ...late] };
+    return { state: 'does not hold', word, why: [...never, `${had}.`, ...carryOver(told), probe, ...late] };
   }
   const when =
     verdict.reachedAt === null
