@@ -1,9 +1,10 @@
 /** Where mesh lines stand: close together where the temperature bends, far apart where it does not. */
 
-/** A place from which the spacing grows: `size` [m] at `at` [m], growing by `growth` metres a metre. */
+/** A place from which the spacing grows: `size` [m] at `at` [m], growing by `growth` metres a metre (its own, or that of all). */
 export interface Crowding {
   readonly at: number;
   readonly size: number;
+  readonly growth?: number;
 }
 
 /**
@@ -31,7 +32,7 @@ export function gradedLines(
 ): number[] {
   const spacing = (x: number) => {
     let s = most;
-    for (const c of crowdings) s = Math.min(s, c.size + growth * Math.abs(x - c.at));
+    for (const c of crowdings) s = Math.min(s, c.size + (c.growth ?? growth) * Math.abs(x - c.at));
     return s;
   };
   const lines = [fixed[0]];

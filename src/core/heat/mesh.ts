@@ -14,6 +14,8 @@ export interface Fineness {
   /** Across the long direction of a body of revolution or a flat block. */
   readonly end: number;
   readonly endGrowth: number;
+  /** At a bend of the side. */
+  readonly bend: number;
   readonly along: number;
   /** Fewest intervals in a layer. */
   readonly least: number;
@@ -28,6 +30,7 @@ export const fineMesh: Fineness = {
   most: 0.08,
   end: 0.02,
   endGrowth: 0.1,
+  bend: 0.045,
   along: 0.25,
   least: 3,
   refine: 1,
@@ -39,6 +42,7 @@ export const coarseMesh: Fineness = {
   most: 0.15,
   end: 0.05,
   endGrowth: 0.25,
+  bend: 0.2,
   along: 0.5,
   least: 2,
   refine: 1,
@@ -123,11 +127,25 @@ export function radiusAt(profile: readonly ProfilePoint[], at: number): number {
   return (a.diameter + s * (b.diameter - a.diameter)) / 2;
 }
 
+/** A bend of the side that is worth lines of its own [rad]. */
+const sharp = 0.08;
+
 function revolvedMesh(body: Extract<Body, { shape: 'revolved' }>, fine: Fineness): Mesh {
   const { profile } = body;
   const widest = Math.max(...profile.map((p) => p.diameter)) / 2;
   const ends = [profile[0].at, profile[profile.length - 1].at];
-  const crowd = ends.map((at) => ({ at, size: fine.end * widest }));
+  // Where the side bends sharply the surface gets more (or less) heat than on either side, within a short distance.
+  const bends = profile.slice(1, -1).filter((p, i) => {
+    const before = profile[i];
+    const after = profile[i + 2];
+    const slope = (a: ProfilePoint, b: ProfilePoint) =>
+      Math.atan2((b.diameter - a.diameter) / 2, b.at - a.at);
+    return Math.abs(slope(before, p) - slope(p, after)) > sharp;
+  });
+  const crowd = [
+    ...ends.map((at) => ({ at, size: fine.end * widest })),
+    ...bends.map(({ at }) => ({ at, size: fine.bend * widest, growth: 2 * fine.endGrowth })),
+  ];
   // A very long body does not need lines every quarter of its radius.
   const along = Math.max(fine.along * widest, (ends[1] - ends[0]) / 200);
   const stations = gradedLines(
