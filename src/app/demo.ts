@@ -21,7 +21,7 @@ export async function layDemoIfEmpty(app: App, demo: DemoKitchen): Promise<Kitch
   const any = await look(app, (db) => db.select({ id: t.kitchen.id }).from(t.kitchen).limit(1));
   if (any.length > 0) return null;
   return transact(app.store, async (tx) => {
-    await tx.execute('LOCK TABLE kitchen IN EXCLUSIVE MODE');
+    await oneAtATime(tx);
     const again = await tx.select({ id: t.kitchen.id }).from(t.kitchen).limit(1);
     return again.length > 0 ? null : layDemo({ ...app, within: tx }, demo);
   });
@@ -30,10 +30,14 @@ export async function layDemoIfEmpty(app: App, demo: DemoKitchen): Promise<Kitch
 /** The demo as on its first day, in a kitchen of its own; the demo kitchens before it are put away, not deleted. */
 export const resetDemo = (app: App, demo: DemoKitchen): Promise<Kitchen> =>
   transact(app.store, async (tx) => {
+    await oneAtATime(tx);
     const before = and(eq(t.kitchen.demo, true), isNull(t.kitchen.putAwayAt));
     await tx.update(t.kitchen).set({ putAwayAt: app.now() }).where(before);
     return layDemo({ ...app, within: tx }, demo);
   });
+
+/** Two servers, or two clicks, lay the demo one after the other; nobody else waits. */
+const oneAtATime = (tx: Db) => tx.execute('SELECT pg_advisory_xact_lock(5412540326)');
 
 interface Laying {
   readonly app: App & { readonly within: Db };

@@ -10,6 +10,8 @@ export interface Cluster {
   /** A new empty database; answers its URL. */
   createDatabase(): Promise<string>;
   readonly port: number;
+  /** Stopped as a crash would, and started again. */
+  restart(): void;
   stop(): void;
 }
 
@@ -65,7 +67,9 @@ export async function startCluster(): Promise<Cluster> {
   ]);
   const port = await freePort();
   const options = `-p ${port} -c listen_addresses=127.0.0.1 -c unix_socket_directories=${folder} -c max_connections=60`;
-  run('pg_ctl', ['-D', data, '-w', '-s', '-l', path.join(folder, 'log'), '-o', options, 'start']);
+  const start = () =>
+    run('pg_ctl', ['-D', data, '-w', '-s', '-l', path.join(folder, 'log'), '-o', options, 'start']);
+  start();
   let stopped = false;
   const stop = () => {
     if (stopped) return;
@@ -78,6 +82,10 @@ export async function startCluster(): Promise<Cluster> {
   return {
     port,
     stop,
+    restart: () => {
+      run('pg_ctl', ['-D', data, '-m', 'immediate', '-s', 'stop']);
+      start();
+    },
     createDatabase: async () => {
       const name = `kitchen_${++made}`;
       const client = new pg.Client({ connectionString: urlOf(port, 'postgres') });

@@ -34,7 +34,12 @@ eachStore('the API', (making) => {
   const base = () => `/api/kitchens/${k.kitchen.id}`;
   const ask = async (
     path: string,
-    init: { method?: string; body?: unknown; headers?: Record<string, string>; raw?: string | Uint8Array<ArrayBuffer> } = {},
+    init: {
+      method?: string;
+      body?: unknown;
+      headers?: Record<string, string>;
+      raw?: string | Uint8Array<ArrayBuffer>;
+    } = {},
   ) => {
     const { method = init.body === undefined && init.raw === undefined ? 'GET' : 'POST', body, raw } = init;
     const response = await http.request(`http://127.0.0.1:3000${path}`, {

@@ -207,6 +207,46 @@ describe('a PostgreSQL server', () => {
     expect(await say(urlOf(cluster.port, 'no_such_kitchen'))).toMatch(/no such database/);
   });
 
+  it('that drops its connections is found again: nothing is acknowledged meanwhile, and changes are heard after', async () => {
+    const DATABASE_URL = await cluster.createDatabase();
+    const server = await startServer({ DATABASE_URL });
+    const [kitchen] = await call<Kitchen[]>(`${server.url}/api/kitchens`, 'GET');
+    const base = `${server.url}/api/kitchens/${kitchen!.id}`;
+    const [person] = await call<Person[]>(`${base}/people`, 'GET');
+    cluster.restart();
+    const add = (name: string) =>
+      fetch(`${base}/suppliers`, {
+        method: 'POST',
+        headers: { 'content-type': 'application/json', 'x-person': person!.id },
+        body: JSON.stringify({ name, note: '' }),
+      });
+    const acknowledged: string[] = [];
+    const statuses = new Set<number>();
+    for (let i = 0; i < 20; i++) {
+      const { status } = await add(`S${i}`);
+      statuses.add(status);
+      if (status === 200) acknowledged.push(`S${i}`);
+    }
+    expect([...statuses].filter((s) => s !== 200 && s !== 503)).toEqual([]);
+    const kept = (await call<Supplier[]>(`${base}/suppliers`, 'GET')).map((s) => s.name);
+    expect(acknowledged.length).toBeGreaterThan(0);
+    expect(acknowledged.filter((name) => !kept.includes(name))).toEqual([]);
+    const live = await fetch(`${base}/live`);
+    const reader = live.body!.getReader();
+    let heard = '';
+    const listening = (async () => {
+      while (!heard.includes('"subject":"supplier"'))
+        heard += new TextDecoder().decode((await reader.read()).value);
+    })();
+    for (let i = 0; i < 40 && !heard.includes('"subject":"supplier"'); i++) {
+      await add(`Later ${i}`);
+      await new Promise((resolve) => setTimeout(resolve, 250));
+    }
+    await listening;
+    await reader.cancel();
+    expect(await server.stop()).toBe(0);
+  });
+
   it('serves several servers of one kitchen, each hearing the others', async () => {
     const DATABASE_URL = await cluster.createDatabase();
     const [one, two] = await Promise.all([startServer({ DATABASE_URL }), startServer({ DATABASE_URL })]);
