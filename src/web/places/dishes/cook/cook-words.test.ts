@@ -223,5 +223,5 @@ describe('composition', () => {
 });
 
 test('says how far the probe goes in to reach the coldest point', () => {
-  expect(told(40).why.join(' ')).toMatch(/Put the probe there: 2[45] mm in from the nearest surface/);
+  expect(told(40).why.join(' ')).toMatch(/Put the probe there: 2[45] mm in from the side\./);
 });

@@ -76,7 +76,7 @@ export function verdictWords(told: Told0): Told {
   const has = `The coldest point, ${where}, has had ${hadWords(verdict.got)}`;
   const had = `${has} of the ${needs} it needs`;
   const depth = depthOf(result.mesh, verdict.coldSpot);
-  const probe = `Put the probe there: ${lengthWords(depth, units)} in from the nearest surface.`;
+  const probe = `Put the probe there: ${lengthWords(depth, units)} in from the ${result.mesh.shape === 'slab' ? 'top' : 'side'}.`;
   const late = verdict.notReached.map(
     (name) => `${capital(name)} never came to what ends it in the time it may take.`,
   );
@@ -128,6 +128,7 @@ export function verdictWords(told: Told0): Told {
       ...carryOver(told),
       ...close,
       ...(coarse ? [] : spare),
+      probe,
       ...late,
     ],
   };
