@@ -7,17 +7,21 @@ export default defineConfig({
   outputDir: '../../test-results/browser',
   workers: 1,
   retries: 0,
-  timeout: 120_000,
+  timeout: 240_000,
   expect: { timeout: 15_000 },
-  reporter: [['list'], ['json', { outputFile: process.env['PLAYWRIGHT_JSON_OUTPUT_NAME'] ?? '../../test-results/browser.json' }]],
+  reporter: [
+    ['list'],
+    ['json', { outputFile: process.env.PLAYWRIGHT_JSON_OUTPUT_NAME ?? '../../test-results/browser.json' }],
+  ],
   use: {
     browserName: 'chromium',
     viewport: { width: 1440, height: 1000 },
     locale: 'en-GB',
     timezoneId: 'Europe/London',
     trace: 'off',
+    actionTimeout: 15_000,
     launchOptions: {
-      executablePath: process.env['FQ_CHROMIUM'] ?? '/usr/bin/chromium',
+      executablePath: process.env.FQ_CHROMIUM ?? '/usr/bin/chromium',
       args: [
         '--no-sandbox',
         '--disable-gpu',
