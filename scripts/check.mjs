@@ -3,28 +3,55 @@
  * Prints one line per tool and `N passed, N failed`.
  */
 import { spawnSync } from 'node:child_process';
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { ensureInstalled, orSay, root } from './setup.mjs';
 
 function tool(command, args) {
-  const got = spawnSync('npx', ['--no-install', command, ...args], { cwd: root, encoding: 'utf8', maxBuffer: 64e6 });
+  const got = spawnSync('npx', ['--no-install', command, ...args], {
+    cwd: root,
+    encoding: 'utf8',
+    maxBuffer: 64e6,
+  });
   return { code: got.status ?? 1, text: `${got.stdout ?? ''}${got.stderr ?? ''}` };
 }
 
 function formatAndLint() {
-  const { code, text } = tool('biome', ['check', '--error-on-warnings', '--colors=off', '--max-diagnostics=40']);
+  const { code, text } = tool('biome', [
+    'check',
+    '--error-on-warnings',
+    '--colors=off',
+    '--max-diagnostics=40',
+  ]);
   const read = Number(/Checked (\d+) files?/.exec(text)?.[1] ?? 0);
   return { name: 'format and lint', ok: code === 0 && read > 50, read, text };
 }
 
 function types() {
-  const built = tool('tsc', ['-b', 'tsconfig.json', 'src/web/tsconfig.json', '--pretty', 'false']);
+  const built = tool('tsc', [
+    '-b',
+    'tsconfig.json',
+    'src/web/tsconfig.json',
+    'test/browser/tsconfig.json',
+    '--pretty',
+    'false',
+  ]);
   let read = 0;
-  for (const project of ['src/core/tsconfig.json', 'tsconfig.json', 'src/web/tsconfig.json']) {
-    const listed = tool('tsc', ['-p', project, '--listFilesOnly']).text.split('\n').filter((f) => f.startsWith(root) && !f.includes('node_modules'));
-    if (listed.length < 5) return { name: 'types', ok: false, read: listed.length, text: `${project}: the compiler read ${listed.length} files` };
+  for (const project of [
+    'src/core/tsconfig.json',
+    'tsconfig.json',
+    'src/web/tsconfig.json',
+    'test/browser/tsconfig.json',
+  ]) {
+    const listed = tool('tsc', ['-p', project, '--listFilesOnly'])
+      .text.split('\n')
+      .filter((f) => f.startsWith(root) && !f.includes('node_modules'));
+    if (listed.length < 5)
+      return {
+        name: 'types',
+        ok: false,
+        read: listed.length,
+        text: `${project}: the compiler read ${listed.length} files`,
+      };
     read += listed.length;
   }
   return { name: 'types', ok: built.code === 0, read, text: built.text };
@@ -40,7 +67,9 @@ export function check() {
   let failed = 0;
   for (const step of [formatAndLint, types, unused]) {
     const got = step();
-    console.log(`${got.ok ? 'ok  ' : 'FAIL'} ${got.name}${got.read === null ? '' : ` (${got.read} files read)`}`);
+    console.log(
+      `${got.ok ? 'ok  ' : 'FAIL'} ${got.name}${got.read === null ? '' : ` (${got.read} files read)`}`,
+    );
     if (!got.ok) console.log(got.text.slice(0, 20_000));
     if (got.ok) passed++;
     else failed++;

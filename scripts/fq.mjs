@@ -7,7 +7,10 @@ orSay(
   (async () => {
     await ensureInstalled(console.error);
     await ensureBuilt(['cli'], () => {});
-    const fq = spawn(process.execPath, [join(root, 'dist/cli/fq.js'), ...process.argv.slice(2)], { stdio: 'inherit', cwd: process.env.INIT_CWD ?? root });
+    const fq = spawn(process.execPath, [join(root, 'dist/cli/fq.js'), ...process.argv.slice(2)], {
+      stdio: 'inherit',
+      cwd: process.env.INIT_CWD ?? root,
+    });
     for (const signal of ['SIGINT', 'SIGTERM']) process.on(signal, () => fq.kill(signal));
     fq.on('exit', (code, signal) => process.exit(code ?? (signal ? 1 : 0)));
   })(),

@@ -4,7 +4,15 @@
  */
 import { spawn, spawnSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
-import { existsSync, mkdirSync, readdirSync, readFileSync, rmdirSync, statSync, writeFileSync } from 'node:fs';
+import {
+  existsSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  rmdirSync,
+  statSync,
+  writeFileSync,
+} from 'node:fs';
 import { dirname, join, relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
@@ -105,7 +113,8 @@ export function run(command, args, options = {}) {
 export async function ensureInstalled(say) {
   checkNode();
   const wanted = hashOf('package-lock.json');
-  const there = () => existsSync(join(root, 'node_modules', '.package-lock.json')) && stampOf('packages') === wanted;
+  const there = () =>
+    existsSync(join(root, 'node_modules', '.package-lock.json')) && stampOf('packages') === wanted;
   if (there()) return;
   await alone('packages', async () => {
     if (there()) return;
@@ -126,7 +135,17 @@ export async function ensureInstalled(say) {
 
 const sources = {
   web: ['src/web', 'src/core', 'src/contract', 'src/documents', 'vite.config.ts', 'package-lock.json'],
-  server: ['src/server', 'src/app', 'src/store', 'src/documents', 'src/contract', 'src/core', 'demo', 'scripts/bundle.mjs', 'package-lock.json'],
+  server: [
+    'src/server',
+    'src/app',
+    'src/store',
+    'src/documents',
+    'src/contract',
+    'src/core',
+    'demo',
+    'scripts/bundle.mjs',
+    'package-lock.json',
+  ],
   cli: ['src/cli', 'src/documents', 'src/contract', 'src/core', 'scripts/bundle.mjs', 'package-lock.json'],
 };
 
@@ -140,10 +159,16 @@ export async function ensureBuilt(names, say) {
       say(`Building ${name} …`);
       const code =
         name === 'web'
-          ? await run(process.execPath, [join(root, 'node_modules/vite/bin/vite.js'), 'build', '--logLevel', 'error'], {
+          ? await run(
+              process.execPath,
+              [join(root, 'node_modules/vite/bin/vite.js'), 'build', '--logLevel', 'error'],
+              {
+                stdio: ['ignore', 2, 2],
+              },
+            )
+          : await run(process.execPath, [join(root, 'scripts/bundle.mjs'), name], {
               stdio: ['ignore', 2, 2],
-            })
-          : await run(process.execPath, [join(root, 'scripts/bundle.mjs'), name], { stdio: ['ignore', 2, 2] });
+            });
       if (code !== 0) throw new CannotGoOn(`Building ${name} failed (see above).`);
       setStamp(name, wanted);
     });

@@ -10,10 +10,13 @@ import { CannotGoOn, ensureBuilt, ensureInstalled, orSay, root, run } from './se
 
 const results = join(root, 'test-results');
 
-const chromium = () => ['/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome'].find(existsSync);
+const chromium = () =>
+  ['/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome'].find(existsSync);
 const postgres = () =>
   existsSync('/usr/lib/postgresql') &&
-  readdirSync('/usr/lib/postgresql').some((v) => Number(v) >= 15 && existsSync(`/usr/lib/postgresql/${v}/bin/postgres`));
+  readdirSync('/usr/lib/postgresql').some(
+    (v) => Number(v) >= 15 && existsSync(`/usr/lib/postgresql/${v}/bin/postgres`),
+  );
 const poppler = () => existsSync('/usr/bin/pdftotext');
 
 /** The browser, the database server and the PDF reader that the tests drive: Debian's, installed when we may. */
@@ -28,12 +31,17 @@ async function ensurePrograms() {
   if (missing.length === 0) return;
   const how = `apt-get install ${missing.join(' ')}`;
   if (process.platform !== 'linux' || process.getuid?.() !== 0 || !existsSync('/usr/bin/apt-get')) {
-    throw new CannotGoOn(`The tests drive ${missing.join(', ')}, which this machine does not have. As root on Debian: ${how}`);
+    throw new CannotGoOn(
+      `The tests drive ${missing.join(', ')}, which this machine does not have. As root on Debian: ${how}`,
+    );
   }
   console.log(`Installing for the tests: ${missing.join(', ')} …`);
   const env = { ...process.env, DEBIAN_FRONTEND: 'noninteractive' };
   await run('apt-get', ['update', '-qq'], { env, stdio: ['ignore', 'ignore', 'inherit'] });
-  const code = await run('apt-get', ['install', '-y', '-qq', '--no-install-recommends', ...missing], { env, stdio: ['ignore', 'ignore', 'inherit'] });
+  const code = await run('apt-get', ['install', '-y', '-qq', '--no-install-recommends', ...missing], {
+    env,
+    stdio: ['ignore', 'ignore', 'inherit'],
+  });
   if (code !== 0 || !chromium() || !postgres() || !poppler()) {
     throw new CannotGoOn(`Installing ${missing.join(', ')} failed (see above). By hand: ${how}`);
   }
@@ -41,19 +49,37 @@ async function ensurePrograms() {
 
 async function vitest(name, args) {
   const file = join(results, `${name}.json`);
-  const code = await run('npx', ['--no-install', 'vitest', 'run', '--reporter=default', '--reporter=json', `--outputFile.json=${file}`, ...args]);
+  const code = await run('npx', [
+    '--no-install',
+    'vitest',
+    'run',
+    '--reporter=default',
+    '--reporter=json',
+    `--outputFile.json=${file}`,
+    ...args,
+  ]);
   if (!existsSync(file)) return { passed: 0, failed: 1 };
   const got = JSON.parse(readFileSync(file, 'utf8'));
-  const failedFiles = got.testResults.filter((f) => f.status === 'failed' && f.assertionResults.every((a) => a.status !== 'failed')).length;
+  const failedFiles = got.testResults.filter(
+    (f) => f.status === 'failed' && f.assertionResults.every((a) => a.status !== 'failed'),
+  ).length;
   const failed = got.numFailedTests + failedFiles;
-  return { passed: got.numPassedTests, failed: code !== 0 && failed === 0 ? 1 : failed, skipped: got.numPendingTests + got.numTodoTests };
+  return {
+    passed: got.numPassedTests,
+    failed: code !== 0 && failed === 0 ? 1 : failed,
+    skipped: got.numPendingTests + got.numTodoTests,
+  };
 }
 
 async function browser() {
   const file = join(results, 'browser.json');
-  const code = await run('npx', ['--no-install', 'playwright', 'test', '-c', 'test/browser/playwright.config.ts'], {
-    env: { ...process.env, PLAYWRIGHT_JSON_OUTPUT_NAME: file, FQ_CHROMIUM: chromium() },
-  });
+  const code = await run(
+    'npx',
+    ['--no-install', 'playwright', 'test', '-c', 'test/browser/playwright.config.ts'],
+    {
+      env: { ...process.env, PLAYWRIGHT_JSON_OUTPUT_NAME: file, FQ_CHROMIUM: chromium() },
+    },
+  );
   if (!existsSync(file)) return { passed: 0, failed: 1 };
   const { stats } = JSON.parse(readFileSync(file, 'utf8'));
   const failed = stats.unexpected + stats.flaky;
@@ -81,7 +107,8 @@ orSay(
   (async () => {
     const wanted = process.argv.slice(2).length ? process.argv.slice(2) : Object.keys(suites);
     for (const name of wanted) {
-      if (!suites[name]) throw new CannotGoOn(`npm test: found "${name}", allowed ${Object.keys(suites).join(', ')}`);
+      if (!suites[name])
+        throw new CannotGoOn(`npm test: found "${name}", allowed ${Object.keys(suites).join(', ')}`);
     }
     await ensureInstalled(console.log);
     if (wanted.some((n) => n !== 'check' && n !== 'examples')) {

@@ -47,7 +47,10 @@ const roomOf = (addr: string) =>
 const sources = ['src', 'demo']
   .flatMap((top) =>
     readdirSync(join(root, top), { recursive: true, withFileTypes: true })
-      .filter((e) => e.isFile() && /\.tsx?$/.test(e.name) && !/\.test\.tsx?$/.test(e.name) && !e.name.endsWith('.d.ts'))
+      .filter(
+        (e) =>
+          e.isFile() && /\.tsx?$/.test(e.name) && !/\.test\.tsx?$/.test(e.name) && !e.name.endsWith('.d.ts'),
+      )
       .map((e) => join(e.parentPath, e.name)),
   )
   .sort();

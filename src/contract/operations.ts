@@ -53,7 +53,12 @@ export const operations = {
     }),
   }),
 
-  kitchens: op({ method: 'GET', path: '/api/kitchens', summary: 'The kitchens on this server.', result: z.array(Kitchen) }),
+  kitchens: op({
+    method: 'GET',
+    path: '/api/kitchens',
+    summary: 'The kitchens on this server.',
+    result: z.array(Kitchen),
+  }),
   createKitchen: op({
     method: 'POST',
     path: '/api/kitchens',
@@ -94,7 +99,12 @@ export const operations = {
     result: Supplier,
     signed: true,
   }),
-  parts: op({ method: 'GET', path: `${K}/parts`, summary: 'The parts of each animal and what becomes of them.', result: z.array(Part) }),
+  parts: op({
+    method: 'GET',
+    path: `${K}/parts`,
+    summary: 'The parts of each animal and what becomes of them.',
+    result: z.array(Part),
+  }),
   addPart: op({
     method: 'POST',
     path: `${K}/parts`,
@@ -103,7 +113,12 @@ export const operations = {
     result: Part,
     signed: true,
   }),
-  lots: op({ method: 'GET', path: `${K}/lots`, summary: 'Lots in the house, newest first.', result: z.array(Lot) }),
+  lots: op({
+    method: 'GET',
+    path: `${K}/lots`,
+    summary: 'Lots in the house, newest first.',
+    result: z.array(Lot),
+  }),
   addLot: op({
     method: 'POST',
     path: `${K}/lots`,
@@ -112,7 +127,12 @@ export const operations = {
     result: Lot,
     signed: true,
   }),
-  ingredients: op({ method: 'GET', path: `${K}/ingredients`, summary: 'Ingredients with their composition.', result: z.array(Ingredient) }),
+  ingredients: op({
+    method: 'GET',
+    path: `${K}/ingredients`,
+    summary: 'Ingredients with their composition.',
+    result: z.array(Ingredient),
+  }),
   addIngredient: op({
     method: 'POST',
     path: `${K}/ingredients`,
@@ -137,12 +157,23 @@ export const operations = {
     result: Dish,
     signed: true,
   }),
-  dish: op({ method: 'GET', path: `${K}/dishes/:dishId`, summary: 'One dish with its newest version.', result: Dish }),
-  version: op({ method: 'GET', path: `${K}/versions/:versionId`, summary: 'One version with its method.', result: Version }),
+  dish: op({
+    method: 'GET',
+    path: `${K}/dishes/:dishId`,
+    summary: 'One dish with its newest version.',
+    result: Dish,
+  }),
+  version: op({
+    method: 'GET',
+    path: `${K}/versions/:versionId`,
+    summary: 'One version with its method.',
+    result: Version,
+  }),
   saveVersion: op({
     method: 'PUT',
     path: `${K}/versions/:versionId`,
-    summary: 'Save a draft. `rev` is the count the edit started from; 409 when somebody saved in between. A signed version is frozen (409).',
+    summary:
+      'Save a draft. `rev` is the count the edit started from; 409 when somebody saved in between. A signed version is frozen (409).',
     body: z.strictObject({ rev: z.int().min(0), method: Method }),
     result: Version,
     signed: true,
@@ -165,7 +196,12 @@ export const operations = {
     signed: true,
   }),
 
-  trials: op({ method: 'GET', path: `${K}/dishes/:dishId/trials`, summary: 'Trials of a dish.', result: z.array(Trial) }),
+  trials: op({
+    method: 'GET',
+    path: `${K}/dishes/:dishId/trials`,
+    summary: 'Trials of a dish.',
+    result: z.array(Trial),
+  }),
   addTrial: op({
     method: 'POST',
     path: `${K}/dishes/:dishId/trials`,
@@ -183,20 +219,36 @@ export const operations = {
     signed: true,
   }),
 
-  batches: op({ method: 'GET', path: `${K}/batches`, summary: 'Batches, newest first.', result: z.array(BatchSummary) }),
+  batches: op({
+    method: 'GET',
+    path: `${K}/batches`,
+    summary: 'Batches, newest first.',
+    result: z.array(BatchSummary),
+  }),
   startBatch: op({
     method: 'POST',
     path: `${K}/batches`,
     summary: 'Start a batch from a signed version (409 from a draft).',
-    body: z.strictObject({ id: Id, versionId: Id, pieces: z.int().min(1).max(10_000), lotIds: z.array(Id).max(50) }),
+    body: z.strictObject({
+      id: Id,
+      versionId: Id,
+      pieces: z.int().min(1).max(10_000),
+      lotIds: z.array(Id).max(50),
+    }),
     result: Batch,
     signed: true,
   }),
-  batch: op({ method: 'GET', path: `${K}/batches/:batchId`, summary: 'One batch with all its records.', result: Batch }),
+  batch: op({
+    method: 'GET',
+    path: `${K}/batches/:batchId`,
+    summary: 'One batch with all its records.',
+    result: Batch,
+  }),
   record: op({
     method: 'POST',
     path: `${K}/batches/:batchId/readings`,
-    summary: 'Record readings. Acknowledged only when they are on disk; a reading sent again under the same id is not written twice.',
+    summary:
+      'Record readings. Acknowledged only when they are on disk; a reading sent again under the same id is not written twice.',
     body: z.strictObject({ readings: z.array(Reading).min(1).max(500) }),
     result: z.strictObject({ recorded: z.array(Id), batch: Batch }),
     signed: true,
@@ -251,14 +303,22 @@ export const operations = {
     method: 'GET',
     path: `${K}/journal`,
     summary: 'Who did what when, newest first.',
-    query: z.strictObject({ before: z.coerce.number().int().optional(), limit: z.coerce.number().int().min(1).max(500).optional() }),
+    query: z.strictObject({
+      before: z.coerce.number().int().optional(),
+      limit: z.coerce.number().int().min(1).max(500).optional(),
+    }),
     result: z.array(JournalLine),
   }),
   checkJournal: op({
     method: 'GET',
     path: `${K}/journal/check`,
     summary: 'Walk the whole hash chain.',
-    result: z.strictObject({ lines: z.int(), holds: z.boolean(), brokenAt: z.int().nullable(), checkedAt: Instant }),
+    result: z.strictObject({
+      lines: z.int(),
+      holds: z.boolean(),
+      brokenAt: z.int().nullable(),
+      checkedAt: Instant,
+    }),
   }),
 
   judge: op({
@@ -279,8 +339,12 @@ export const operations = {
 
 export type Operations = typeof operations;
 export type OperationName = keyof Operations;
-export type BodyOf<N extends OperationName> = Operations[N] extends { body: infer B extends z.ZodType } ? z.input<B> : undefined;
-export type QueryOf<N extends OperationName> = Operations[N] extends { query: infer Q extends z.ZodType } ? z.input<Q> : undefined;
+export type BodyOf<N extends OperationName> = Operations[N] extends { body: infer B extends z.ZodType }
+  ? z.input<B>
+  : undefined;
+export type QueryOf<N extends OperationName> = Operations[N] extends { query: infer Q extends z.ZodType }
+  ? z.input<Q>
+  : undefined;
 export type ResultOf<N extends OperationName> = z.output<Operations[N]['result']>;
 
 /** Every failure the API answers with. `problems` names each offending value: where, what was found, what is allowed. */
@@ -293,8 +357,10 @@ export type ApiError = z.infer<typeof ApiError>;
 
 /** Documents, as plain GETs that answer a PDF. */
 export const documents = {
-  methodCard: (kitchenId: string, versionId: string) => `/api/kitchens/${kitchenId}/versions/${versionId}/method-card.pdf`,
-  batchRecord: (kitchenId: string, batchId: string) => `/api/kitchens/${kitchenId}/batches/${batchId}/batch-record.pdf`,
+  methodCard: (kitchenId: string, versionId: string) =>
+    `/api/kitchens/${kitchenId}/versions/${versionId}/method-card.pdf`,
+  batchRecord: (kitchenId: string, batchId: string) =>
+    `/api/kitchens/${kitchenId}/batches/${batchId}/batch-record.pdf`,
 };
 
 /** Server-sent events at `/api/kitchens/:kitchenId/live`: one per committed change, naming what changed. */

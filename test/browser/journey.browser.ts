@@ -8,7 +8,7 @@ import path from 'node:path';
 import type { Page } from '@playwright/test';
 import type { Batch, Kitchen } from '../../src/contract/records.ts';
 import type { Ask } from '../../src/contract/steps.ts';
-import { accessible, expect, fits, pictures, test } from './stage.ts';
+import { accessible, expect, fits, picture, test } from './stage.ts';
 
 /** A logger's export as many write it: semicolons, decimal commas, a preamble, minutes elapsed. Invented for the test. */
 const loggerFile = (): string => {
@@ -97,9 +97,10 @@ test('from a part to a proven plate', async ({ page, server }, info) => {
     await expect(verdict.getByText('Holds', { exact: true })).toBeVisible();
     await expect(verdict).toContainText('Predicted, not measured');
     if (info.project.name === 'embedded') {
-      fs.mkdirSync(pictures, { recursive: true });
-      await page.locator('.page').evaluate((el) => el.scrollIntoView());
-      await page.screenshot({ path: path.join(pictures, 'bench.png') });
+      await page
+        .getByText(/^Step 7 of 11/)
+        .evaluate((el) => window.scrollTo(0, el.getBoundingClientRect().top + window.scrollY - 16));
+      await picture(page, 'bench');
     }
     await accessible(page, 'the cook step');
     await thickest.fill('104');
@@ -142,13 +143,11 @@ test('from a part to a proven plate', async ({ page, server }, info) => {
     await dialog.getByRole('button', { name: 'Read what I pasted' }).click();
     await expect(dialog.getByRole('button', { name: 'Keep this log' })).toBeHidden();
     await dialog.getByRole('button', { name: 'Take another file' }).click();
-    await dialog
-      .locator('input[type=file]')
-      .setInputFiles({
-        name: 'steamer.csv',
-        mimeType: 'text/csv',
-        buffer: Buffer.from(loggerFile(), 'utf8'),
-      });
+    await dialog.locator('input[type=file]').setInputFiles({
+      name: 'steamer.csv',
+      mimeType: 'text/csv',
+      buffer: Buffer.from(loggerFile(), 'utf8'),
+    });
     await expect(
       page
         .getByRole('region', { name: 'The log and what it shows' })
@@ -227,13 +226,11 @@ test('from a part to a proven plate', async ({ page, server }, info) => {
         if ((await item.locator('.ask-head').getAttribute('aria-expanded')) !== 'true')
           await item.locator('.ask-head').click();
         await item.locator('summary', { hasText: 'From a probe’s own file' }).click();
-        await item
-          .locator('input[type=file]')
-          .setInputFiles({
-            name: `core-${i + 1}.csv`,
-            mimeType: 'text/csv',
-            buffer: Buffer.from(loggerFile(), 'utf8'),
-          });
+        await item.locator('input[type=file]').setInputFiles({
+          name: `core-${i + 1}.csv`,
+          mimeType: 'text/csv',
+          buffer: Buffer.from(loggerFile(), 'utf8'),
+        });
         await page.getByRole('button', { name: 'Keep this log' }).click();
         await expect
           .poll(async () => (await get<Batch>(batchRoute)).logs.filter((l) => l.stepId === step.id).length)

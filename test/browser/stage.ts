@@ -8,7 +8,13 @@ import { type Cluster, startCluster } from '../database/cluster.ts';
 import { type Running, startServer, temporaryFolder } from '../durability/server.ts';
 
 const root = fileURLToPath(new URL('../../', import.meta.url));
-export const pictures = path.join(root, 'docs/pictures');
+
+/** The handbook's pictures are taken here: kept with the results, and in docs/ when `FQ_PICTURES` asks for new ones. */
+export async function picture(page: Page, name: string): Promise<void> {
+  const folder = path.join(root, process.env.FQ_PICTURES ? 'docs/pictures' : 'test-results/pictures');
+  fs.mkdirSync(folder, { recursive: true });
+  await page.screenshot({ path: path.join(folder, `${name}.png`) });
+}
 
 interface Stage {
   server: Running;
