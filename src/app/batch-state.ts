@@ -3,6 +3,7 @@ import { judgePoints } from '../contract/judge.ts';
 import type { Judgement } from '../contract/records.ts';
 import type { Ask, Method, Step } from '../contract/steps.ts';
 import { findRule } from '../core/properties/rules.ts';
+import { rulesOfStep } from './step-rules.ts';
 
 export interface ReadingRecord {
   readonly id: string;
@@ -119,7 +120,7 @@ function coreLogBlocks(
   logs: readonly LogRecord[],
   decisions: readonly DecisionRecord[],
 ): string[] {
-  const rules = step.kind === 'cook' || step.kind === 'chill' ? step.rules : [];
+  const rules = rulesOfStep(step);
   const blocks = logs
     .filter(
       (log) =>

@@ -15,6 +15,7 @@ import { cook } from '../core/heat/cook.ts';
 import type { CookResult } from '../core/heat/types.ts';
 import { findRule, type Rule } from '../core/properties/rules.ts';
 import { AppError } from './errors.ts';
+import { rulesOfStep } from './step-rules.ts';
 
 /** What the engine foresees for one cook step and the chilling that follows it. */
 export interface Foreseen {
@@ -23,7 +24,7 @@ export interface Foreseen {
   readonly passes: boolean;
   /** The highest temperature anywhere in the piece at any time. */
   readonly warmestC: number;
-  /** The rules the cook step names, on the coldest point; where it names none, 70 °C for 2 min. */
+  /** The rules the cook step is held to, on the coldest point. */
   readonly cooking: readonly Judgement[];
   /** The rules the chill step names, on the warmest point. */
   readonly chilling: readonly Judgement[];
@@ -107,11 +108,7 @@ function foresee(method: Method, cookStepId: string): Foreseen {
     neededMin: problem.target.s / 60,
     passes: result.lethality.passes,
     warmestC: result.history.warmest.reduce((a, b) => Math.max(a, b), Number.NEGATIVE_INFINITY),
-    cooking: judgePoints(
-      series(result, 'coldSpot'),
-      rulesOf(step.rules.length === 0 ? ['gb-70c-2min'] : step.rules),
-      { gap },
-    ).map(asJudgement),
+    cooking: judgePoints(series(result, 'coldSpot'), rulesOf(rulesOfStep(step)), { gap }).map(asJudgement),
     chilling:
       chill === undefined || chill.rules.length === 0
         ? []

@@ -11,6 +11,7 @@ import { sha256 } from './digest.ts';
 import { dishRow, versionRow } from './dishes.ts';
 import { AppError, notFound } from './errors.ts';
 import { probeLogDigest } from './record-digests.ts';
+import { rulesOfStep } from './step-rules.ts';
 
 type Input = BodyOf<'importLog'>;
 
@@ -136,7 +137,7 @@ async function subjectOf(
     throw new AppError('invalid', 'The log names a step that the batch does not have.', [
       { path: 'stepId', found: input.stepId, allowed: 'the id of a step of the batch, or null' },
     ]);
-  const named = step !== undefined && (step.kind === 'cook' || step.kind === 'chill') ? step.rules : [];
+  const named = step === undefined ? [] : rulesOfStep(step);
   return { dishId, rules: [...new Set([...named, ...input.rules])] };
 }
 

@@ -42,18 +42,6 @@ export const readJournal = (
     return rows.map(asLine);
   });
 
-/** Hash of the newest line, as printed on a document. */
-export const lastHash = (app: App, kitchenId: string): Promise<string> =>
-  look(app, async (db) => {
-    const [last] = await db
-      .select({ hash: t.journal.hash })
-      .from(t.journal)
-      .where(eq(t.journal.kitchenId, kitchenId))
-      .orderBy(desc(t.journal.seq))
-      .limit(1);
-    return last?.hash ?? firstHash;
-  });
-
 const page = 500;
 
 /** Walks the chain from its first line; the line that does not hold is the first at fault, or the first that is missing. */

@@ -11,6 +11,7 @@ import { asVersion, dishRow, draft, namesIn, versionRow } from './dishes.ts';
 import type { Foreseen } from './engine.ts';
 import { AppError } from './errors.ts';
 import { signatureDigest } from './record-digests.ts';
+import { rulesOfStep } from './step-rules.ts';
 
 const standing = [
   'A computed temperature is no measurement: the probe in the batch decides.',
@@ -121,7 +122,7 @@ function checkComplete(dish: { species: string; part: string }, method: Method):
             allowed: 'the id of a rule of the book',
           });
     const logs = step.asks.findIndex((ask) => ask.kind === 'core log');
-    if (logs >= 0 && (!judged(step) || step.rules.length === 0))
+    if (logs >= 0 && rulesOfStep(step).length === 0)
       problems.push({
         path: `method[${i}].asks[${logs}]`,
         found: `a core log in "${step.name}", which names no rule`,
@@ -179,7 +180,8 @@ function unsafe(step: StepOf<'cook'>, i: number, seen: Foreseen): Problem[] {
       problems.push({
         path: `method[${i}].rules`,
         found: `"${step.name}" against ${verdict.title}: ${verdict.why}`,
-        allowed: 'a programme that meets every rule it names (70 °C for 2 min where it names none)',
+        allowed:
+          'a programme that meets every rule it is held to (70 °C for 2 min where it names no rule of cooking)',
       });
   for (const stage of seen.unreached)
     if (!stage.chilling)

@@ -70,7 +70,13 @@ export type Ingredient = z.infer<typeof Ingredient>;
 
 /** Whether the parts may be served where this kitchen is. */
 export const LawStatus = z.strictObject({
-  status: z.enum(['food', 'food on conditions', 'by-product by default: ask', 'prohibited', 'not known: ask']),
+  status: z.enum([
+    'food',
+    'food on conditions',
+    'by-product by default: ask',
+    'prohibited',
+    'not known: ask',
+  ]),
   part: z.string(),
   reason: z.string(),
   citation: z.string(),
@@ -219,7 +225,14 @@ export const Decision = z.strictObject({
   id: Id,
   stepId: Id,
   askId: Id.nullable(),
-  what: z.enum(['held longer', 'cooked again', 'chilled faster', 'portioned smaller', 'discarded', 'kept back to ask']),
+  what: z.enum([
+    'held longer',
+    'cooked again',
+    'chilled faster',
+    'portioned smaller',
+    'discarded',
+    'kept back to ask',
+  ]),
   reason: Text(1_000),
   at: Instant,
   by: z.string(),

@@ -4,7 +4,18 @@
  */
 import { z } from 'zod';
 import { BodyInput, ProfilePointInput, StageInput, TargetInput } from './body.ts';
-import { Composition, celsius, grams, Id, Minor, millimetres, minutes, Note, percent, Text } from './quantities.ts';
+import {
+  Composition,
+  celsius,
+  grams,
+  Id,
+  Minor,
+  millimetres,
+  minutes,
+  Note,
+  percent,
+  Text,
+} from './quantities.ts';
 
 /** One thing to record. `low`/`high` are in the unit of the kind: weight g, temperature °C, duration min, count pieces. */
 export const Ask = z.strictObject({

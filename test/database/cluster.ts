@@ -27,8 +27,11 @@ function binaries(): string {
     )
     .filter((folder) => fs.existsSync(path.join(folder, 'initdb')))
     .sort();
-  const last = found.at(-1) ?? spawnSync('pg_config', ['--bindir'], { encoding: 'utf8' }).stdout?.trim();
-  if (!last || !fs.existsSync(path.join(last, 'initdb')))
+  const onPath = (process.env.PATH ?? '')
+    .split(path.delimiter)
+    .find((f) => fs.existsSync(path.join(f, 'initdb')));
+  const last = found.at(-1) ?? onPath;
+  if (last === undefined)
     throw new Error(
       'The database suite runs on PostgreSQL too, and none was found. Install it (Debian, Ubuntu: apt-get install postgresql; macOS: brew install postgresql@15) and run the tests again.',
     );

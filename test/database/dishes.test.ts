@@ -201,6 +201,12 @@ eachStore('a kitchen and its dishes', (making) => {
       cookStep(20, { target: { referenceC: 70, zC: 7.5, min: 0.000001 }, rules: [], asks: [] }),
     ]);
     await expect(signVersion(k.app, k.actor, none.current.id, 0)).rejects.toEqual(refused('unsafe'));
+    // Nor a rule that speaks of something else than cooking.
+    for (const rule of ['gb-chill-90min-8c', 'us-trichinella-heating', 'gb-cold-hold-8c']) {
+      const beside = cookStep(20, { target: { referenceC: 70, zC: 7.5, min: 0.000001 }, rules: [rule] });
+      const { current } = await idea([trimStep, beside]);
+      await expect(signVersion(k.app, k.actor, current.id, 0), rule).rejects.toThrow(/70 °C for 2 minutes/);
+    }
     const stages = [{ name: 'fry', mediumC: 90, hWm2K: 500, until: { coldestC: 92, atMostMin: 120 } }];
     const never = await idea([trimStep, cookStep(50, { stages })]);
     await expect(signVersion(k.app, k.actor, never.current.id, 0)).rejects.toThrow(/"fry" is not reached/);
@@ -217,7 +223,9 @@ eachStore('a kitchen and its dishes', (making) => {
     expect(await code([])).toMatch(/^unfinished: .*no steps/);
     expect(await code([trimStep])).toMatch(/^unsafe: The heart of pig is never cooked/);
     expect(await code([trimStep, cookStep(50, { stages: [] })])).toMatch(/^unfinished: .*no stages/);
-    expect(await code([trimStep, cookStep(50, { rules: [] })])).toMatch(/^unfinished: .*names no rule/);
+    const logged = { ...trimStep, asks: [{ id: uuid(), kind: 'core log' as const, label: 'Core' }] };
+    expect(await code([logged, cookStep(50)])).toMatch(/^unfinished: .*names no rule/);
+    expect(await code([trimStep, cookStep(50, { rules: [] })])).toBe('signed');
     expect(await code([trimStep, cookStep(50, { rules: ['no-such-rule'] })])).toMatch(
       /^unfinished: .*no-such-rule/,
     );

@@ -18,6 +18,7 @@ describe('BandCholesky', () => {
           const next = () => stream.next().value as number;
           const full = Array.from({ length: n }, () => new Array<number>(n).fill(0));
           const matrix = new BandCholesky(n, band);
+          matrix.clear();
           for (let i = 0; i < n; i++)
             for (let j = Math.max(0, i - band); j < i; j++) {
               const v = next();
@@ -43,10 +44,20 @@ describe('BandCholesky', () => {
   });
   test('says when a matrix is not positive definite', () => {
     const matrix = new BandCholesky(2, 1);
+    matrix.clear();
     matrix.a[matrix.at(0, 0)] = 1;
     matrix.a[matrix.at(1, 0)] = 2;
     matrix.a[matrix.at(1, 1)] = 1;
     expect(matrix.factorise()).toBe(false);
+  });
+  test('one at a time: who comes back after another has begun is told so, and a system too large is refused', () => {
+    const [first, second] = [new BandCholesky(1, 1), new BandCholesky(1, 1)];
+    first.clear();
+    first.a[first.at(0, 0)] = 4;
+    expect(first.factorise()).toBe(true);
+    second.clear();
+    expect(() => first.solve(new Float64Array(1))).toThrow('another system');
+    expect(() => new BandCholesky(1e6, 100)).toThrow('too large');
   });
 });
 

@@ -54,12 +54,18 @@ export interface LawAnswer {
   readonly confidence: string;
 }
 
-export const bookOf = (place: LawPlace): LawBook =>
+const bookOf = (place: LawPlace): LawBook =>
   place === 'US' ? 'US' : place === 'EU' || place === 'GB-NIR' ? 'EU/NI' : 'GB';
 
 const plain = (text: string) => text.toLowerCase().replace(/[’‘`]/g, "'").replace(/\s+/g, ' ').trim();
 
-/** The table's animal for a name as a kitchen writes it, or null. */
+/**
+ * The table's animal for a name as a kitchen writes it [-], null where the table has none.
+ * @param name in any case, singular or plural
+ * Checked on the animals of the demo kitchen and on names that are in no table.
+ * @example lawSpeciesOf('Geese') // 'poultry'
+ * Source: own-assumption
+ */
 export function lawSpeciesOf(name: string): Exclude<LawSpecies, 'any'> | null {
   const wanted = plain(name).replace(/s$/, '');
   for (const [species, names] of Object.entries(speciesNames))
