@@ -13,6 +13,7 @@ import type { Method, StepOf } from '../contract/steps.ts';
 import { Contradiction, OutOfRange } from '../core/errors.ts';
 import { cook } from '../core/heat/cook.ts';
 import type { CookResult } from '../core/heat/types.ts';
+import { verdictOf } from '../core/method/verdict.ts';
 import { findRule, type Rule } from '../core/properties/rules.ts';
 import { AppError } from './errors.ts';
 import { rulesOfStep } from './step-rules.ts';
@@ -20,6 +21,8 @@ import { rulesOfStep } from './step-rules.ts';
 /** What the engine foresees for one cook step and the chilling that follows it. */
 export interface Foreseen {
   readonly lethalityMin: number;
+  /** What of it the coldest point has had by lifting out of the heat. */
+  readonly lethalityAtLiftOutMin: number;
   readonly neededMin: number;
   readonly passes: boolean;
   /** The highest temperature anywhere in the piece at any time. */
@@ -105,6 +108,7 @@ function foresee(method: Method, cookStepId: string): Foreseen {
   const gap = 86_400;
   return {
     lethalityMin: result.lethality.s / 60,
+    lethalityAtLiftOutMin: verdictOf(problem, result, cookStages).gotAtLiftOut / 60,
     neededMin: problem.target.s / 60,
     passes: result.lethality.passes,
     warmestC: result.history.warmest.reduce((a, b) => Math.max(a, b), Number.NEGATIVE_INFINITY),

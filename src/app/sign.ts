@@ -153,6 +153,7 @@ async function foreseeAll(app: App, method: Method): Promise<SignedEvidence> {
       stepId: step.id,
       stepName: step.name,
       lethalityMin: seen.lethalityMin,
+      lethalityAtLiftOutMin: seen.lethalityAtLiftOutMin,
       neededMin: seen.neededMin,
       referenceC: step.target.referenceC,
       zC: step.target.zC,

@@ -107,6 +107,8 @@ export const SignedEvidence = z.strictObject({
       stepId: Id,
       stepName: z.string(),
       lethalityMin: z.number(),
+      /** By lifting out; versions signed before it was kept do not have it. */
+      lethalityAtLiftOutMin: z.number().optional(),
       neededMin: z.number(),
       referenceC: z.number(),
       zC: z.number(),

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { duration, moment, momentAfter, number, temperature, tied, weight } from './format.ts';
+import { duration, moment, momentAfter, number, temperature, tied, weight, worth } from './format.ts';
 import { limitText, valueText } from './steps-in-words.ts';
 
 const plain = (text: string) => text.replaceAll('\u00a0', ' ');
@@ -66,4 +66,18 @@ test('limits and values in words', () => {
 
 test('a reading just out of its limit is not printed as if it were on it', () => {
   expect(plain(valueText('temperature', 69.96, 'metric'))).toBe('69.96 °C');
+});
+
+test('worth: rounded down, no precise figure far beyond the need, and a long need is still told apart', () => {
+  const said = (min: number, needed?: number) => plain(worth(min, needed));
+  expect([193.7, 100, 12.9, 1.96, 0.129, 0].map((m) => said(m, 2))).toEqual([
+    'over 100 min',
+    '100 min',
+    '12 min',
+    '1.9 min',
+    '0.12 min',
+    'next to nothing',
+  ]);
+  expect([105, 1300].map((m) => said(m, 112))).toEqual(['105 min', 'over 1200 min']);
+  expect(worth(Number.NaN)).toBe('an unknown time');
 });

@@ -49,6 +49,16 @@ export function duration(minutes: number): string {
   return whole % 60 === 0 ? `${hours}${nbsp}h` : `${hours}${nbsp}h ${whole % 60}${nbsp}min`;
 }
 
+/** Lethality had, in minutes at the reference: rounded down, and no precise figure far beyond what is needed. */
+export function worth(minutes: number, needed = 0): string {
+  if (!(minutes >= 0)) return 'an unknown time';
+  const far = 100 * Math.max(1, Math.ceil(needed / 10));
+  if (minutes > far) return `over ${number(far)}${nbsp}min`;
+  if (minutes < 0.01) return 'next to nothing';
+  const digits = minutes >= 10 ? 0 : minutes >= 1 ? 1 : 2;
+  return `${(Math.floor(minutes * 10 ** digits) / 10 ** digits).toFixed(digits)}${nbsp}min`;
+}
+
 function clockParts(instant: string, zone: string) {
   const parts = new Intl.DateTimeFormat('en-GB', {
     timeZone: zone,

@@ -99,7 +99,7 @@ export const methodCardSource = `${prelude}
       }
       if s.how != "" { block(above: 0.4em, below: 0.5em, s.how) }
       if s.verdict != none {
-        let colour = if s.verdict.word == "Reckoned to hold" { herb } else { rust }
+        let colour = if s.verdict.colour == "herb" { herb } else if s.verdict.colour == "ember" { ember } else { rust }
         block(above: 0.4em, below: 0.5em, text(weight: 600, fill: colour, s.verdict.word + ". ") + s.verdict.text)
       }
       for l in s.limits { pill(l) }

@@ -1,11 +1,11 @@
 /** The method card: one A4 page for the wall, from which whoever is on shift gets the same result. */
 import type { Ask, Step } from '../contract/steps.ts';
 import type { Place } from '../core/heat/types.ts';
-import { type CookVerdict, verdictOf } from '../core/method/verdict.ts';
+import { type CookVerdict, type RestsOn, verdictOf } from '../core/method/verdict.ts';
 import { findRule } from '../core/properties/rules.ts';
 import { cite } from '../core/sources.ts';
 import { cookingCautions, deference, placeName } from './cautions.ts';
-import { duration, length, moment, number, temperature, tied, type Units, weight } from './format.ts';
+import { duration, length, moment, number, temperature, tied, type Units, weight, worth } from './format.ts';
 import type { CookedStep, MethodCardData } from './method-card-data.ts';
 import { cut, type Fit, fits, leftOffText } from './method-card-fit.ts';
 import { methodCardSource } from './method-card-source.ts';
@@ -39,18 +39,29 @@ function placeText(place: Place, units: Units): string {
   return off < 0.0005 ? 'in the very middle' : `${length(off * 1000, units)} from the middle`;
 }
 
-function verdictText(verdict: CookVerdict, cooked: CookedStep, units: Units): { word: string; text: string } {
+interface VerdictText {
+  readonly word: string;
+  readonly colour: 'herb' | 'ember' | 'rust';
+  readonly text: string;
+}
+
+const reckoned: Readonly<Record<RestsOn, Omit<VerdictText, 'text'>>> = {
+  'lift-out': { word: 'Reckoned to hold', colour: 'herb' },
+  barely: { word: '▲ Reckoned only just to hold', colour: 'ember' },
+  after: { word: '▲ Reckoned to hold only with what comes after lifting out', colour: 'ember' },
+};
+
+function verdictText(verdict: CookVerdict, cooked: CookedStep, units: Units): VerdictText {
   const reference = temperature(cooked.problem.target.reference, units);
-  /** Never rounded up: 1.96 min is not 2. */
-  const minutes = (s: number) =>
-    `${number(s >= 1200 ? Math.floor(s / 60) : Math.floor(s / 6) / 10, 1)}\u00a0min`;
+  const minutes = (s: number) => worth(s / 60, verdict.needed / 60);
   const had = `The coldest point, ${placeText(verdict.coldSpot, units)}, gets ${minutes(verdict.got)} at ${reference} or its equal (z ${number(cooked.problem.target.z, 1)}\u00a0°C); it needs ${number(verdict.needed / 60, 1)}\u00a0min.`;
-  const out = `At lifting out, after ${duration(verdict.liftOut / 60)}, it is at ${temperature(Math.floor(verdict.coreAtLiftOut * 10) / 10, units)}.`;
-  if (verdict.word === 'holds') return { word: 'Reckoned to hold', text: `${had} ${out}` };
+  const out = `At lifting out, after ${duration(verdict.liftOut / 60)}, it is at ${temperature(Math.floor(verdict.coreAtLiftOut * 10) / 10, units)} and has had ${minutes(verdict.gotAtLiftOut)}.`;
+  if (verdict.word === 'holds') return { ...reckoned[verdict.restsOn], text: `${had} ${out}` };
   if (verdict.word === 'short')
-    return { word: 'Does not hold', text: `${had} ${out} Not to be served as it stands.` };
+    return { word: 'Does not hold', colour: 'rust', text: `${had} ${out} Not to be served as it stands.` };
   return {
     word: 'Unknown',
+    colour: 'rust',
     text: `${verdict.doubts.map((d) => d.what).join('; ')}. Not to be served as it stands.`,
   };
 }
@@ -129,11 +140,12 @@ function stepOf(step: Step, i: number, data: MethodCardData, fit: Fit, notes: No
       : cook === undefined
         ? {
             word: 'Unknown',
+            colour: 'rust',
             text: 'The engine has not been run on this step. Not to be served as it stands.',
           }
         : isCooked(cook)
           ? verdictText(verdictOf(cook.problem, cook.result, cook.cookStages), cook, units)
-          : { word: 'Unknown', text: `${cook.why} Not to be served as it stands.` };
+          : { word: 'Unknown', colour: 'rust', text: `${cook.why} Not to be served as it stands.` };
   return {
     n: String(i + 1),
     name: step.name,

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { cook } from '../heat/cook.ts';
 import type { Body, CookProblem, CookResult } from '../heat/types.ts';
-import { heatingStageOf, historyAt, mediumAtEnd, verdictOf } from './verdict.ts';
+import { heatingStageOf, historyAt, mediumAtEnd, restsOn, verdictOf } from './verdict.ts';
 
 const meat = { water: 0.66, protein: 0.15, fat: 0.16, carbohydrate: 0.015, fibre: 0, ash: 0.015 };
 const sphere: Body = {
@@ -34,6 +34,7 @@ describe('verdictOf', () => {
     const long = verdictOf(longOf, result, 2);
     expect(long.word).toBe('holds');
     expect(long.got).toBe(result.lethality.s);
+    expect(long.restsOn).toBe('lift-out');
     expect(long.margin).toBeCloseTo(result.lethality.s / 120, 9);
     expect(long.coldSpot.radius).toBeCloseTo(0, 3);
   });
@@ -47,6 +48,7 @@ describe('verdictOf', () => {
       found = true;
       expect(verdict.carryOverShare).toBeGreaterThan(0);
       expect(verdict.gotAtLiftOut).toBeLessThan(verdict.needed);
+      expect(verdict.restsOn).toBe('after');
       expect(verdict.peak.t).toBeGreaterThan(verdict.liftOut);
       expect(verdict.coreAtLiftOut).toBeLessThan(verdict.peak.C);
     }
@@ -103,6 +105,31 @@ describe('verdictOf', () => {
       stages: [{ name: 'bath', medium: 60, h: 300, until: { kind: 'coldest', C: 65, atMost: 1200 } }],
     });
     expect(verdictOf(problem, run(problem), 1).notReached).toEqual(['bath']);
+  });
+});
+
+describe('restsOn', () => {
+  test('the heat alone only with half a degree in hand; never while short at lifting out (property)', () => {
+    const step = 2 * 10 ** (0.5 / 7.5);
+    expect([1.999, 2, step - 1e-6, step, 400].map((got) => restsOn(got, 2, 7.5))).toEqual([
+      'after',
+      'barely',
+      'barely',
+      'lift-out',
+      'lift-out',
+    ]);
+    const positive = fc.double({ min: 1e-3, max: 1e6, noNaN: true });
+    fc.assert(
+      fc.property(
+        fc.oneof(positive, fc.constant(Number.NaN)),
+        positive,
+        fc.double({ min: 4, max: 20, noNaN: true }),
+        (got, needed, z) => {
+          const rests = restsOn(got, needed, z);
+          return got >= needed ? rests !== 'after' : rests === 'after';
+        },
+      ),
+    );
   });
 });
 

@@ -7,6 +7,32 @@ export interface Doubt {
   readonly source: string;
 }
 
+/**
+ * What a cook that holds rests on. `lift-out`: the target was met by lifting out, with a little in hand.
+ * `barely`: met by lifting out, with less in hand than a probe may be wrong.
+ * `after`: met only thanks to what comes after lifting out (rest, the first minutes in ice).
+ */
+export type RestsOn = 'lift-out' | 'barely' | 'after';
+
+/** What a good probe thermometer may be out [°C]; common practice, no source. */
+const PROBE_TOLERANCE = 0.5;
+
+/**
+ * What a cook that holds rests on: the heat itself, hardly that, or what comes after it [-].
+ * Equation: P at lifting out against the wanted P, and against wanted P × 10^(0.5 °C / z), the worth of half a degree.
+ * Parameters: `gotAtLiftOut`, `needed` lethality in the same unit, ≥ 0; `z` of the target [°C], > 0.
+ * Assumptions: half a degree is what a good probe may be out (common practice, no source).
+ * Checked: less than wanted is never `lift-out` (property test); at z 7.5 °C the step is at 1.166 of what is wanted.
+ * @example restsOn(2.4, 2, 7.5) // → 'lift-out'
+ * @example restsOn(2.1, 2, 7.5) // → 'barely'
+ * @example restsOn(1.9, 2, 7.5) // → 'after'
+ * Source: own-computation
+ */
+export function restsOn(gotAtLiftOut: number, needed: number, z: number): RestsOn {
+  if (!(gotAtLiftOut >= needed)) return 'after';
+  return gotAtLiftOut >= needed * 10 ** (PROBE_TOLERANCE / z) ? 'lift-out' : 'barely';
+}
+
 export interface CookVerdict {
   /**
    * `holds`: the coldest point has had what the target asks by the end of the programme.
@@ -31,6 +57,8 @@ export interface CookVerdict {
   readonly gotAtLiftOut: number;
   /** Would it hold if nothing after lifting out were counted? */
   readonly holdsAtLiftOut: boolean;
+  /** What it rests on, should it hold. */
+  readonly restsOn: RestsOn;
   /** Highest temperature the cold spot comes to, and when [°C, s]. */
   readonly peak: { readonly C: number; readonly t: number };
   /** Share of `got` that is added after lifting out [0–1]. */
@@ -164,6 +192,7 @@ export function verdictOf(problem: CookProblem, result: CookResult, cookStages: 
     coreAtLiftOut: historyAt(history.t, history.coldSpot, liftOut),
     gotAtLiftOut,
     holdsAtLiftOut: gotAtLiftOut >= needed,
+    restsOn: restsOn(gotAtLiftOut, needed, problem.target.z),
     peak: { C: history.coldSpot[hottest], t: history.t[hottest] },
     carryOverShare: got > 0 ? Math.max(0, (got - gotAtLiftOut) / got) : 0,
     coldSpot,

@@ -3,6 +3,7 @@
  * Lines are labelled where they end; the lethality has its own strip below, on a log scale, with the line it must cross.
  */
 import type { CookResult, Target } from '../../core/heat/types.ts';
+import { worth } from '../format.ts';
 import { toUnit } from './cut-through.ts';
 import { type LengthUnits, niceStep } from './piece-layout.ts';
 import type { Point } from './piece-section.ts';
@@ -251,7 +252,7 @@ export function curvesTable(result: CookResult, units: LengthUnits): NonNullable
         degree(stage.coldSpot),
         degree(stage.surface),
         degree(stage.mean),
-        ((lethality[i] ?? 0) / 60).toFixed(2),
+        worth((lethality[i] ?? 0) / 60).replace(/\s?min$/, ''),
       ];
     }),
   };

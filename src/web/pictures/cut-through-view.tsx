@@ -1,6 +1,7 @@
 /** The cut-through on the screen: cells painted on a canvas, marks drawn over them, and a probe to put anywhere. */
 import { type KeyboardEvent, type PointerEvent, useEffect, useMemo, useRef, useState } from 'react';
 import type { CookResult, Place } from '../../core/heat/types.ts';
+import { worth } from '../../documents/format.ts';
 import { cutThroughLayout, cutThroughScene, type Ramp } from '../../documents/pictures/cut-through.ts';
 import { locate, valueAt } from '../../documents/pictures/cut-through-field.ts';
 import type { LengthUnits } from '../../documents/pictures/piece-layout.ts';
@@ -101,7 +102,7 @@ export function CutThroughView(props: CutThroughViewProps) {
       ? null
       : {
           points: pointsOfPlace(mesh.shape, probe).slice(0, 1).map(layout.point),
-          words: `Probe ${placeWords(mesh, probe, units)}: ${temperatureWords(valueAt(frame.C, found), units)}, has had ${lethalityWords(valueAt(frame.lethality, found))} at ${props.reference}.`,
+          words: `Probe ${placeWords(mesh, probe, units)}: ${temperatureWords(valueAt(frame.C, found), units)}, has had ${worth(valueAt(frame.lethality, found) / 60, needed / 60)} at ${props.reference}.`,
         };
 
   return (
@@ -159,10 +160,4 @@ export function CutThroughView(props: CutThroughViewProps) {
       {scene.table === undefined ? null : <SceneTable table={scene.table} title={scene.title} />}
     </div>
   );
-}
-
-function lethalityWords(s: number): string {
-  const min = s / 60;
-  if (min >= 100) return 'over 100 min';
-  return min < 0.01 ? 'next to nothing' : `${(Math.floor(min * 100) / 100).toFixed(2)} min`;
 }

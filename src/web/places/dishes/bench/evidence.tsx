@@ -1,9 +1,19 @@
 import type { Kitchen, SignedEvidence } from '../../../../contract/records.ts';
+import { restsOn } from '../../../../core/method/verdict.ts';
 import { formatQuantity, plainNumber } from '../../../../core/units.ts';
-import { Verdict } from '../../../parts/verdict.tsx';
+import { worth } from '../../../../documents/format.ts';
+import { Verdict, type VerdictState } from '../../../parts/verdict.tsx';
+import { holdsWord } from '../cook/verdict-words.ts';
 
-/** Past a thousand minutes the figure says no more than that. */
-const worth = (min: number) => (min > 1_000 ? 'more than 1000' : plainNumber(min, 1));
+type Signed = SignedEvidence['verdicts'][number];
+
+/** The same words as over the cut-through. What it rested on was not always kept: then no more is claimed than was. */
+function told(v: Signed): { state: VerdictState; word: string } {
+  if (!v.passes) return { state: 'does not hold', word: 'Does not hold' };
+  if (v.lethalityAtLiftOutMin === undefined) return { state: 'not yet', word: 'Holds by the end of it all' };
+  const rests = restsOn(v.lethalityAtLiftOutMin, v.neededMin, v.zC);
+  return { state: rests === 'lift-out' ? 'holds' : 'not yet', word: holdsWord[rests] };
+}
 
 /** What the engine said when the version was signed. */
 export function Evidence({
@@ -13,19 +23,25 @@ export function Evidence({
   readonly evidence: SignedEvidence;
   readonly kitchen: Kitchen;
 }) {
+  const apart = (z: number) =>
+    kitchen.units === 'US' ? `${plainNumber(z * 1.8, 1)} °F` : `${plainNumber(z, 1)} °C`;
   const degrees = (C: number) => formatQuantity(C, 'temperature', kitchen.units);
   return (
     <div className="stack">
       {evidence.verdicts.map((v) => (
         <Verdict
           key={v.stepId}
-          state={v.passes ? 'holds' : 'does not hold'}
-          word={`${v.stepName}: ${v.passes ? 'holds' : 'does not hold'}`}
+          state={told(v).state}
+          word={`${v.stepName}: ${told(v).word.charAt(0).toLowerCase()}${told(v).word.slice(1)}`}
         >
           <p>
-            The coldest point gets the worth of {worth(v.lethalityMin)} min at {degrees(v.referenceC)} (z{' '}
-            {plainNumber(v.zC, 1)} °C); {plainNumber(v.neededMin, 1)} min are needed. As computed when it was
-            signed, by {evidence.engine}.
+            The coldest point gets the worth of {worth(v.lethalityMin, v.neededMin)} at{' '}
+            {degrees(v.referenceC)}
+            {v.lethalityAtLiftOutMin === undefined
+              ? ''
+              : `, ${worth(v.lethalityAtLiftOutMin, v.neededMin)} of it by lifting out`}
+            ; it needs {plainNumber(v.neededMin, 1)} min (z {apart(v.zC)}). As computed when it was signed, by{' '}
+            {evidence.engine}.
           </p>
         </Verdict>
       ))}

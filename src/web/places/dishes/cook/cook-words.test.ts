@@ -94,11 +94,24 @@ describe('the verdict in words', () => {
       got: 200,
       gotAtLiftOut: 60,
       holdsAtLiftOut: false,
+      restsOn: 'after',
     } as const;
     const words = verdictWords({ verdict, problem, result, units: 'metric', advice: null, coarse: false });
     expect(words.why.join(' ')).toMatch(
-      /at lifting out alone would not: the carry-over after it adds 2\.3 min/,
+      /at lifting out alone would not: the carry-over after it adds 2\.3\smin/,
     );
+    expect([words.state, words.word]).toEqual(['not yet', 'Holds only with what comes after']);
+    const barely = { ...verdict, gotAtLiftOut: 125, holdsAtLiftOut: true, restsOn: 'barely' } as const;
+    const just = verdictWords({
+      verdict: barely,
+      problem,
+      result,
+      units: 'metric',
+      advice: null,
+      coarse: false,
+    });
+    expect([just.state, just.word]).toEqual(['not yet', 'Only just holds']);
+    expect(just.why.join(' ')).toMatch(/little in hand/);
   });
 
   test('US kitchens read it in °F', () => {
@@ -117,7 +130,7 @@ describe('the verdict in words', () => {
   });
 
   test('nothing is rounded towards safety (property)', () => {
-    const minutes = (text: string) => Number(/^([\d.]+) min$/.exec(text)?.[1]);
+    const minutes = (text: string) => Number(/^([\d.]+)\smin$/.exec(text)?.[1]);
     fc.assert(
       fc.property(fc.double({ min: 1, max: 5_900, noNaN: true }), (s) => {
         expect(minutes(hadWords(s))).toBeLessThanOrEqual(s / 60 + 1e-9);

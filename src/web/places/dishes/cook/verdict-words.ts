@@ -2,7 +2,8 @@
 import type { CookProblem, CookResult } from '../../../../core/heat/types.ts';
 import type { Advice } from '../../../../core/method/advice.ts';
 import type { ShapeCost } from '../../../../core/method/shape-cost.ts';
-import type { CookVerdict } from '../../../../core/method/verdict.ts';
+import type { CookVerdict, RestsOn } from '../../../../core/method/verdict.ts';
+import { worth } from '../../../../documents/format.ts';
 import { toUnit } from '../../../../documents/pictures/cut-through.ts';
 import type { LengthUnits } from '../../../../documents/pictures/piece-layout.ts';
 import type { VerdictState } from '../../../parts/verdict.tsx';
@@ -15,14 +16,7 @@ export interface Told {
 }
 
 /** Minutes had, rounded down. */
-export function hadWords(s: number): string {
-  const min = s / 60;
-  if (!(min >= 0)) return 'an unknown time';
-  if (min >= 100) return 'over 100 min';
-  if (min < 0.01) return 'next to nothing';
-  const floor = (digits: number) => (Math.floor(min * 10 ** digits) / 10 ** digits).toFixed(digits);
-  return `${min >= 10 ? floor(0) : min >= 1 ? floor(1) : floor(2)} min`;
-}
+export const hadWords = (s: number, needed = 0): string => worth(s / 60, needed / 60);
 
 /** Minutes wanting, rounded up. */
 export function moreWords(s: number): string {
@@ -41,6 +35,13 @@ const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 export const referenceWords = (C: number, units: LengthUnits): string =>
   `${Math.round(toUnit(C, units) * 10) / 10} ${units === 'US' ? '°F' : '°C'}`;
 
+/** The large word of a cook that holds: plain only where the heat alone does it, with a little in hand. */
+export const holdsWord: Readonly<Record<RestsOn, string>> = {
+  'lift-out': 'Holds',
+  barely: 'Only just holds',
+  after: 'Holds only with what comes after',
+};
+
 interface Told0 {
   readonly verdict: CookVerdict;
   readonly problem: CookProblem;
@@ -53,18 +54,18 @@ interface Told0 {
 }
 
 function carryOver({ verdict, result, units }: Told0): string[] {
-  const { heatingStage, gotAtLiftOut, got } = verdict;
+  const { heatingStage, gotAtLiftOut, got, needed } = verdict;
   const after = result.stages[heatingStage + 1];
   const core = temperatureWords(verdict.coreAtLiftOut, units);
   if (after === undefined) return [`At lifting out the coldest point is at ${core}.`];
   const added = got - gotAtLiftOut;
   if (verdict.word !== 'short' && !verdict.holdsAtLiftOut)
     return [
-      `${core} at lifting out alone would not: the carry-over after it adds ${hadWords(added)}. Keep the programme as it is written; a faster chill takes that away.`,
+      `${core} at lifting out alone would not: the carry-over after it adds ${hadWords(added, needed)}. Keep the programme as it is written; a faster chill takes that away.`,
     ];
   const rises = verdict.peak.C - verdict.coreAtLiftOut >= 0.3;
   return [
-    `At lifting out the coldest point is at ${core} and has had ${hadWords(gotAtLiftOut)}${rises ? `; it goes on to ${temperatureWords(verdict.peak.C, units)}` : ''}.`,
+    `At lifting out the coldest point is at ${core} and has had ${hadWords(gotAtLiftOut, needed)}${rises ? `; it goes on to ${temperatureWords(verdict.peak.C, units)}` : ''}.`,
   ];
 }
 
@@ -73,7 +74,7 @@ export function verdictWords(told: Told0): Told {
   const stage = problem.stages[verdict.heatingStage]?.name ?? 'the heat';
   const where = placeWords(result.mesh, verdict.coldSpot, units);
   const needs = `${Number((verdict.needed / 60).toPrecision(3))} min at ${referenceWords(problem.target.reference, units)}`;
-  const has = `The coldest point, ${where}, has had ${hadWords(verdict.got)}`;
+  const has = `The coldest point, ${where}, has had ${hadWords(verdict.got, verdict.needed)}`;
   const had = `${has} of the ${needs} it needs`;
   const depth = depthOf(result.mesh, verdict.coldSpot);
   const probe = `Put the probe there: ${lengthWords(depth, units)} in from the ${result.mesh.shape === 'slab' ? 'top' : 'side'}.`;
@@ -119,10 +120,13 @@ export function verdictWords(told: Told0): Told {
         ]
       : [];
   const close =
-    verdict.margin < 1.5 ? ['There is little in hand: a slightly larger piece would not hold.'] : [];
+    verdict.margin < 1.5 || verdict.restsOn === 'barely'
+      ? ['There is little in hand: a slightly larger piece would not hold.']
+      : [];
+  const word = holdsWord[verdict.restsOn];
   return {
-    state: 'holds',
-    word: coarse ? 'Holds, by a first estimate' : 'Holds',
+    state: verdict.restsOn === 'lift-out' ? 'holds' : 'not yet',
+    word: coarse ? `${word}, by a first estimate` : word,
     why: [
       `${has}; it needs ${needs}${when}.`,
       ...carryOver(told),
