@@ -1,19 +1,10 @@
-import fs from 'node:fs';
 import { v7 as uuid } from 'uuid';
 import { afterAll, expect, it } from 'vitest';
 import type { Batch, Dish, Kitchen, Person, Version } from '../../src/contract/records.ts';
 import { goodMethod, reading } from '../database/kitchen.ts';
-import { call, killedStart, startServer, temporaryFolder } from './server.ts';
+import { call, clearAway, killedStart, startServer, temporaryFolder } from './server.ts';
 
-const folders: string[] = [];
-afterAll(() => {
-  for (const folder of folders) fs.rmSync(folder, { recursive: true, force: true });
-});
-const folder = () => {
-  const made = temporaryFolder();
-  folders.push(made);
-  return made;
-};
+afterAll(clearAway);
 
 /** Repeatable moments: the same kills in every run (mulberry32). */
 function moments(seed: number): () => number {
@@ -27,7 +18,7 @@ function moments(seed: number): () => number {
 }
 
 it('loses no acknowledged reading in twenty kills, and starts again by itself each time', async () => {
-  const env = { FQ_DATA: folder() };
+  const env = { FQ_DATA: temporaryFolder() };
   const random = moments(20);
   let server = await startServer(env);
   const { kitchen, person } = await call<{ kitchen: Kitchen; person: Person }>(
@@ -102,7 +93,7 @@ it('loses no acknowledged reading in twenty kills, and starts again by itself ea
 });
 
 it('begins again after being killed in its very first start, wherever that was', async () => {
-  const env = { FQ_DATA: folder() };
+  const env = { FQ_DATA: temporaryFolder() };
   for (const after of [250, 700, 1200, 1800, 2500, 3300, 4200, 5200]) await killedStart(env, after);
   const server = await startServer(env);
   const kitchens = await call<Kitchen[]>(`${server.url}/api/kitchens`, 'GET');

@@ -8,7 +8,7 @@ import { fileURLToPath } from 'node:url';
 const root = fileURLToPath(new URL('../../', import.meta.url));
 export const fromSource: readonly string[] = ['--import', 'tsx', path.join(root, 'src/server/main.ts')];
 
-let built: readonly string[] | undefined;
+let built: string | undefined;
 /** The server as it is shipped, bundled from these sources, in a folder that nobody builds into meanwhile. */
 function fromBundle(): readonly string[] {
   if (built === undefined) {
@@ -18,14 +18,24 @@ function fromBundle(): readonly string[] {
       stdio: 'pipe',
     });
     fs.cpSync(path.join(root, 'dist/server'), own, { recursive: true });
-    process.once('exit', () => fs.rmSync(own, { recursive: true, force: true }));
-    built = [path.join(own, 'main.js')];
+    built = own;
   }
-  return built;
+  return [path.join(built, 'main.js')];
 }
 
-export const temporaryFolder = (): string =>
-  fs.mkdtempSync(path.join(os.tmpdir(), 'fifth-quarter-durability-'));
+/** To be called when a file's tests are done. */
+export function clearAway(): void {
+  for (const folder of folders.splice(0)) fs.rmSync(folder, { recursive: true, force: true });
+  if (built !== undefined) fs.rmSync(built, { recursive: true, force: true });
+  built = undefined;
+}
+
+const folders: string[] = [];
+export function temporaryFolder(): string {
+  const made = fs.mkdtempSync(path.join(os.tmpdir(), 'fifth-quarter-durability-'));
+  folders.push(made);
+  return made;
+}
 
 export interface Running {
   readonly child: ChildProcess;

@@ -7,7 +7,17 @@ import type { Kitchen, Person, Supplier } from '../../src/contract/records.ts';
 import { lockByFile } from '../../src/store/folder-lock.ts';
 import { readFolder } from '../../src/store/stamp.ts';
 import { type Cluster, freePort, startCluster, urlOf } from '../database/cluster.ts';
-import { call, fromSource, type Running, refusedStart, startServer, temporaryFolder } from './server.ts';
+import {
+  call,
+  clearAway,
+  fromSource,
+  type Running,
+  refusedStart,
+  startServer,
+  temporaryFolder,
+} from './server.ts';
+
+afterAll(clearAway);
 
 /** Everything in a folder: names, modes, contents. */
 function printOf(folder: string): string {
@@ -31,7 +41,6 @@ describe('a folder of records', () => {
   });
   afterAll(async () => {
     await server.kill();
-    fs.rmSync(home, { recursive: true, force: true });
   });
   const say = async (env: Record<string, string>) => {
     const end = await refusedStart(env);
@@ -286,7 +295,6 @@ describe('lockByFile', () => {
     await (await lockByFile(folder)).release();
     expect(fs.readdirSync(folder)).toEqual([]);
     expect(readFolder(folder, '0.1.0', 18)).toEqual({ state: 'new' });
-    fs.rmSync(folder, { recursive: true });
   });
 });
 
@@ -330,6 +338,5 @@ describe.each([
       ).toBe('%PDF-');
     }
     expect(await server.stop()).toBe(0);
-    fs.rmSync(folder, { recursive: true, force: true });
   });
 });
