@@ -239,6 +239,9 @@ test('cubicLethality is the closed form on a straight line', () => {
     [4, 99],
     [72, 71.9],
     [95, 30],
+    [70, 73],
+    [70, 70.9],
+    [69.9, 66.3],
   ] as const) {
     const h = 600;
     const m = (b - a) / h;

@@ -7,7 +7,7 @@
  */
 import { BandCholesky } from '../numerics/band.ts';
 import type { StoredSystem } from '../numerics/esdirk.ts';
-import { type Material, stride, tableRange } from './material.ts';
+import { addCapacity, addContent, type Material, readConductivity } from './material.ts';
 import type { Mesh } from './mesh.ts';
 
 type Point = readonly [x: number, r: number];
@@ -164,44 +164,17 @@ export class Conduction implements StoredSystem {
   }
 
   store(T: Float64Array, U: Float64Array): void {
-    const { low, step } = tableRange;
-    const perDegree = 1 / step;
     U.fill(0);
-    for (let m = 0; m < this.materials.length; m++) {
-      const { table } = this.materials[m];
-      const nodes = this.nodes[m];
-      const volumes = this.volumes[m];
-      const top = table.length / stride - 1;
-      for (let q = 0; q < nodes.length; q++) {
-        const i = nodes[q];
-        const x = (T[i] - low) * perDegree;
-        const cell = x <= 0 ? 0 : x >= top ? top : x | 0;
-        const s = (x - cell) * step;
-        const at = cell * stride;
-        U[i] += volumes[q] * (table[at + 4] + s * (table[at + 2] + 0.5 * s * table[at + 3]));
-      }
-    }
+    for (let m = 0; m < this.materials.length; m++)
+      addContent(this.materials[m].table, this.nodes[m], this.volumes[m], T, U);
   }
 
   evaluate(T: Float64Array, t: number, U: Float64Array, F: Float64Array): void {
-    const { low, step } = tableRange;
-    const perDegree = 1 / step;
     U.fill(0);
     for (let m = 0; m < this.materials.length; m++) {
       const { table } = this.materials[m];
-      const nodes = this.nodes[m];
-      const volumes = this.volumes[m];
-      const k = this.k[m];
-      const top = table.length / stride - 1;
-      for (let q = 0; q < nodes.length; q++) {
-        const i = nodes[q];
-        const x = (T[i] - low) * perDegree;
-        const cell = x <= 0 ? 0 : x >= top ? top : x | 0;
-        const s = (x - cell) * step;
-        const at = cell * stride;
-        k[i] = table[at] + s * table[at + 1];
-        U[i] += volumes[q] * (table[at + 4] + s * (table[at + 2] + 0.5 * s * table[at + 3]));
-      }
+      addContent(table, this.nodes[m], this.volumes[m], T, U);
+      readConductivity(table, this.nodes[m], T, this.k[m]);
     }
     F.fill(0);
     const { exposed, area, h } = this;
@@ -244,66 +217,16 @@ export class Conduction implements StoredSystem {
 
   private quadFlow(T: Float64Array, F: Float64Array): void {
     const { runs, metric } = this;
-    const { nu } = this.mesh;
-    for (let r = 0; r < runs.length; r += 4) {
-      const k = this.k[runs[r]];
-      let w = runs[r + 1] * 12;
-      let a = runs[r + 3];
-      let c = a + nu;
-      let Ta = T[a];
-      let Tc = T[c];
-      let ka = k[a];
-      let kc = k[c];
-      let left = Tc - Ta;
-      const end = a + runs[r + 2];
-      for (; a < end; a++, c++, w += 12) {
-        const Tb = T[a + 1];
-        const Td = T[c + 1];
-        const kb = k[a + 1];
-        const kd = k[c + 1];
-        const below = Tb - Ta;
-        const above = Td - Tc;
-        const right = Td - Tb;
-        const xa = ka * metric[w + 1];
-        const xb = kb * metric[w + 4];
-        const xc = kc * metric[w + 7];
-        const xd = kd * metric[w + 10];
-        const qBelow = below * (ka * metric[w] + kb * metric[w + 3]) + left * xa + right * xb;
-        const qAbove = above * (kc * metric[w + 6] + kd * metric[w + 9]) + left * xc + right * xd;
-        const qLeft = left * (ka * metric[w + 2] + kc * metric[w + 8]) + below * xa + above * xc;
-        const qRight = right * (kb * metric[w + 5] + kd * metric[w + 11]) + below * xb + above * xd;
-        F[a] += qBelow + qLeft;
-        F[a + 1] += qRight - qBelow;
-        F[c] += qAbove - qLeft;
-        F[c + 1] -= qAbove + qRight;
-        Ta = Tb;
-        Tc = Td;
-        ka = kb;
-        kc = kd;
-        left = right;
-      }
-    }
+    for (let r = 0; r < runs.length; r += 4)
+      flowAlong(metric, runs[r + 1] * 12, this.k[runs[r]], runs[r + 3], runs[r + 2], this.mesh.nu, T, F);
   }
 
   factorise(T: Float64Array, tau: number, capacity: Float64Array): boolean {
-    const { low, step } = tableRange;
-    const perDegree = 1 / step;
     capacity.fill(0);
     for (let m = 0; m < this.materials.length; m++) {
       const { table } = this.materials[m];
-      const nodes = this.nodes[m];
-      const volumes = this.volumes[m];
-      const k = this.k[m];
-      const top = table.length / stride - 1;
-      for (let q = 0; q < nodes.length; q++) {
-        const i = nodes[q];
-        const x = (T[i] - low) * perDegree;
-        const cell = x <= 0 ? 0 : x >= top ? top : x | 0;
-        const s = (x - cell) * step;
-        const at = cell * stride;
-        k[i] = table[at] + s * table[at + 1];
-        capacity[i] += volumes[q] * (table[at + 2] + s * table[at + 3]);
-      }
+      addCapacity(table, this.nodes[m], this.volumes[m], T, capacity);
+      readConductivity(table, this.nodes[m], T, this.k[m]);
     }
     const { matrix, exposed, area, h } = this;
     matrix.clear();
@@ -333,43 +256,114 @@ export class Conduction implements StoredSystem {
 
   private quadMatrix(a: Float64Array, diagonal: number, width: number): void {
     const { runs, metric } = this;
-    const { nu } = this.mesh;
-    for (let r = 0; r < runs.length; r += 4) {
-      const k = this.k[runs[r]];
-      let w = runs[r + 1] * 12;
-      const first = runs[r + 3];
-      for (let p = first; p < first + runs[r + 2]; p++, w += 12) {
-        const ka = k[p];
-        const kb = k[p + 1];
-        const kc = k[p + nu];
-        const kd = k[p + nu + 1];
-        const A1 = ka * metric[w] + kb * metric[w + 3];
-        const A2 = kc * metric[w + 6] + kd * metric[w + 9];
-        const B1 = ka * metric[w + 2] + kc * metric[w + 8];
-        const B2 = kb * metric[w + 5] + kd * metric[w + 11];
-        const xa = ka * metric[w + 1];
-        const xb = kb * metric[w + 4];
-        const xc = kc * metric[w + 7];
-        const xd = kd * metric[w + 10];
-        const rowA = diagonal + p * width;
-        const rowB = rowA + width;
-        const rowC = rowA + nu * width;
-        const rowD = rowC + width;
-        a[rowA] += A1 + B1 + 2 * xa;
-        a[rowB] += A1 + B2 - 2 * xb;
-        a[rowC] += A2 + B1 - 2 * xc;
-        a[rowD] += A2 + B2 + 2 * xd;
-        a[rowB - 1] += xb - xa - A1;
-        a[rowC - nu] += xc - xa - B1;
-        a[rowC - nu + 1] += xa + xd;
-        a[rowD - nu - 1] -= xb + xc;
-        a[rowD - nu] += xb - xd - B2;
-        a[rowD - 1] += xc - xd - A2;
-      }
-    }
+    for (let r = 0; r < runs.length; r += 4)
+      assembleAlong(
+        metric,
+        runs[r + 1] * 12,
+        this.k[runs[r]],
+        runs[r + 3],
+        runs[r + 2],
+        this.mesh.nu,
+        a,
+        diagonal,
+        width,
+      );
   }
 
   solve(x: Float64Array): void {
     this.matrix.solve(x);
+  }
+}
+
+/** Flow through a run of quads of one material: `w` in the metric, `a` the first node, `count` quads. */
+function flowAlong(
+  metric: Float64Array,
+  from: number,
+  k: Float64Array,
+  first: number,
+  count: number,
+  nu: number,
+  T: Float64Array,
+  F: Float64Array,
+): void {
+  let w = from;
+
+  let a = first;
+  let c = a + nu;
+  let Ta = T[a];
+  let Tc = T[c];
+  let ka = k[a];
+  let kc = k[c];
+  let left = Tc - Ta;
+  const end = a + count;
+  for (; a < end; a++, c++, w += 12) {
+    const Tb = T[a + 1];
+    const Td = T[c + 1];
+    const kb = k[a + 1];
+    const kd = k[c + 1];
+    const below = Tb - Ta;
+    const above = Td - Tc;
+    const right = Td - Tb;
+    const xa = ka * metric[w + 1];
+    const xb = kb * metric[w + 4];
+    const xc = kc * metric[w + 7];
+    const xd = kd * metric[w + 10];
+    const qBelow = below * (ka * metric[w] + kb * metric[w + 3]) + left * xa + right * xb;
+    const qAbove = above * (kc * metric[w + 6] + kd * metric[w + 9]) + left * xc + right * xd;
+    const qLeft = left * (ka * metric[w + 2] + kc * metric[w + 8]) + below * xa + above * xc;
+    const qRight = right * (kb * metric[w + 5] + kd * metric[w + 11]) + below * xb + above * xd;
+    F[a] += qBelow + qLeft;
+    F[a + 1] += qRight - qBelow;
+    F[c] += qAbove - qLeft;
+    F[c + 1] -= qAbove + qRight;
+    Ta = Tb;
+    Tc = Td;
+    ka = kb;
+    kc = kd;
+    left = right;
+  }
+}
+
+/** The same run's part of the matrix: entry (i, i) stands at diagonal + i·width, entries left of it before it. */
+function assembleAlong(
+  metric: Float64Array,
+  from: number,
+  k: Float64Array,
+  first: number,
+  count: number,
+  nu: number,
+  a: Float64Array,
+  diagonal: number,
+  width: number,
+): void {
+  let w = from;
+
+  for (let p = first; p < first + count; p++, w += 12) {
+    const ka = k[p];
+    const kb = k[p + 1];
+    const kc = k[p + nu];
+    const kd = k[p + nu + 1];
+    const A1 = ka * metric[w] + kb * metric[w + 3];
+    const A2 = kc * metric[w + 6] + kd * metric[w + 9];
+    const B1 = ka * metric[w + 2] + kc * metric[w + 8];
+    const B2 = kb * metric[w + 5] + kd * metric[w + 11];
+    const xa = ka * metric[w + 1];
+    const xb = kb * metric[w + 4];
+    const xc = kc * metric[w + 7];
+    const xd = kd * metric[w + 10];
+    const rowA = diagonal + p * width;
+    const rowB = rowA + width;
+    const rowC = rowA + nu * width;
+    const rowD = rowC + width;
+    a[rowA] += A1 + B1 + 2 * xa;
+    a[rowB] += A1 + B2 - 2 * xb;
+    a[rowC] += A2 + B1 - 2 * xc;
+    a[rowD] += A2 + B2 + 2 * xd;
+    a[rowB - 1] += xb - xa - A1;
+    a[rowC - nu] += xc - xa - B1;
+    a[rowC - nu + 1] += xa + xd;
+    a[rowD - nu - 1] -= xb + xc;
+    a[rowD - nu] += xb - xd - B2;
+    a[rowD - 1] += xc - xd - A2;
   }
 }

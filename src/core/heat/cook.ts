@@ -65,7 +65,6 @@ export function cook(problem: CookProblem, options: CookOptions = {}): CookResul
     start: startField,
     medium0: typeof firstMedium === 'number' ? firstMedium : firstMedium[0].C,
     steps: march.steps,
-    mesh,
     share,
     coldSpot: spot.weights,
     surface,

@@ -1,13 +1,12 @@
 /** Time series of a run, dense enough that straight lines between its points are as good as the run itself. */
-import type { Mesh } from './mesh.ts';
-import { fieldWithin, lethalityWithin, type StepRecord, temperatureWithin, type Weights } from './record.ts';
+import { lethalityWithin, type StepRecord, type Weights } from './record.ts';
+import { StepView } from './step-view.ts';
 import type { History, Target } from './types.ts';
 
 export interface SeriesOrder {
   readonly start: Float64Array;
   readonly medium0: number;
   readonly steps: readonly StepRecord[];
-  readonly mesh: Mesh;
   /** Share of the body's volume at each node. */
   readonly share: Float64Array;
   readonly coldSpot: Weights;
@@ -36,27 +35,6 @@ export function historyOf(order: SeriesOrder): {
   const followed = [coldSpot, surface, ...probes];
   const columns = fixedColumns + probes.length;
   const n = share.length;
-  const scratch = new Float64Array(n);
-  const rowOf = (step: StepRecord, s: number): Float64Array => {
-    const row = new Float64Array(columns);
-    const field = s === 0 ? step.T0 : s === 1 ? step.T1 : fieldWithin(step, s, scratch);
-    let low = Number.POSITIVE_INFINITY;
-    let high = Number.NEGATIVE_INFINITY;
-    let mean = 0;
-    for (let i = 0; i < n; i++) {
-      const T = field[i];
-      if (T < low) low = T;
-      if (T > high) high = T;
-      mean += share[i] * T;
-    }
-    row[0] = low;
-    row[1] = high;
-    row[2] = mean;
-    followed.forEach((place, q) => {
-      row[3 + q] = temperatureWithin(step, place, s);
-    });
-    return row;
-  };
   const t: number[] = [0];
   const rows: Float64Array[] = [];
   const medium: number[] = [order.medium0];
@@ -74,10 +52,10 @@ export function historyOf(order: SeriesOrder): {
     m0: order.medium0,
     m1: order.medium0,
   };
-  rows.push(rowOf(steps[0] ?? still, 0));
-  const strays = (step: StepRecord, a: number, b: number, ra: Float64Array, rb: Float64Array): boolean => {
+  rows.push(new StepView(steps[0] ?? still, share, followed).at(0));
+  const strays = (view: StepView, a: number, b: number, ra: Float64Array, rb: Float64Array): boolean => {
     for (const q of [0.5, 0.25, 0.75]) {
-      const row = rowOf(step, a + q * (b - a));
+      const row = view.at(a + q * (b - a));
       for (let c = 0; c < columns; c++)
         if (Math.abs(row[c] - ra[c] - q * (rb[c] - ra[c])) > tolerance) return true;
     }
@@ -85,10 +63,11 @@ export function historyOf(order: SeriesOrder): {
   };
   for (const step of steps) {
     const ends: number[] = [];
+    const view = new StepView(step, share, followed);
     const split = (a: number, b: number, ra: Float64Array, rb: Float64Array, depth: number): void => {
-      if (depth < 8 && strays(step, a, b, ra, rb)) {
+      if (depth < 8 && strays(view, a, b, ra, rb)) {
         const m = (a + b) / 2;
-        const rm = rowOf(step, m);
+        const rm = view.at(m);
         split(a, m, ra, rm, depth + 1);
         split(m, b, rm, rb, depth + 1);
         return;
@@ -96,7 +75,7 @@ export function historyOf(order: SeriesOrder): {
       ends.push(b);
       rows.push(rb);
     };
-    split(0, 1, rowOf(step, 0), rowOf(step, 1), 0);
+    split(0, 1, view.at(0), view.at(1), 0);
     for (const s of ends) {
       t.push(s === 1 ? step.t + step.h : step.t + s * step.h);
       medium.push(step.m0 + s * (step.m1 - step.m0));
