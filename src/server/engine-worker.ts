@@ -3,10 +3,13 @@ import { parentPort } from 'node:worker_threads';
 import { perform } from '../app/engine.ts';
 import { AppError } from '../app/errors.ts';
 import type { ThreadTask, WorkerAnswer } from './engine-thread.ts';
-import { print } from './printing.ts';
 
-const carryOut = (task: ThreadTask) =>
-  task.kind === 'method card' || task.kind === 'batch record' ? print(task) : perform(task);
+/** The typesetter is big and seldom wanted: it is loaded for the first page. */
+async function carryOut(task: ThreadTask): Promise<unknown> {
+  if (task.kind !== 'method card' && task.kind !== 'batch record') return perform(task);
+  const { print } = await import('./printing.ts');
+  return print(task);
+}
 
 parentPort?.on('message', async ({ id, task }: { id: number; task: ThreadTask }) => {
   let answer: WorkerAnswer;
