@@ -4,6 +4,7 @@ import { v7 as uuid } from 'uuid';
 import type { BodyOf } from '../contract/operations.ts';
 import type { Composition } from '../contract/quantities.ts';
 import type { Ingredient, Lot, Part, Supplier } from '../contract/records.ts';
+import { formatQuantity, type UnitSystem } from '../core/units.ts';
 import * as t from '../store/tables.ts';
 import { type Actor, type App, change, kitchenOf, look } from './app.ts';
 import { AppError } from './errors.ts';
@@ -115,12 +116,14 @@ export const addLot = (app: App, actor: Actor, input: BodyOf<'addLot'>): Promise
       createdAt: now,
     };
     await tx.insert(t.lot).values(row);
-    const warm = input.arrivalC === null ? '' : `, ${input.arrivalC} °C on arrival`;
+    const units = kitchen.units as UnitSystem;
+    const warm =
+      input.arrivalC === null ? '' : `, ${formatQuantity(input.arrivalC, 'temperature', units)} on arrival`;
     await tell({
       action: 'took in',
       subject: 'lot',
       subjectId: row.id,
-      summary: `Lot ${input.code}: ${input.what}, ${input.grams} g${warm}.`,
+      summary: `Lot ${input.code}: ${input.what}, ${formatQuantity(input.grams, 'mass', units)}${warm}.`,
     });
     return asLot(row);
   });

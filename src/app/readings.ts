@@ -4,6 +4,7 @@ import type { BodyOf } from '../contract/operations.ts';
 import type { Problem } from '../contract/problem.ts';
 import type { Batch, Reading } from '../contract/records.ts';
 import type { Ask, Method, Step } from '../contract/steps.ts';
+import { formatQuantity, plainNumber, type UnitSystem } from '../core/units.ts';
 import type { Db } from '../store/store.ts';
 import * as t from '../store/tables.ts';
 import { type Actor, type App, change } from './app.ts';
@@ -14,6 +15,25 @@ import { AppError } from './errors.ts';
 import { decisionDigest, readingDigest } from './record-digests.ts';
 
 type Row = typeof t.reading.$inferSelect;
+
+/** A value with its unit, as a line of the journal ends in it. */
+function asRead(kind: Ask['kind'], value: number | null, units: UnitSystem): string {
+  if (value === null) return '';
+  switch (kind) {
+    case 'temperature':
+    case 'core log':
+      // Two decimals, as on the batch record: 69.96 °C is not 70 °C.
+      return units === 'US' ? `, ${plainNumber(value * 1.8 + 32, 2)} °F` : `, ${plainNumber(value, 2)} °C`;
+    case 'weight':
+      return `, ${formatQuantity(value, 'mass', units)}`;
+    case 'duration':
+      return `, ${plainNumber(value, 1)} min`;
+    case 'tick':
+      return ', done';
+    default:
+      return `, ${plainNumber(value, 3)}`;
+  }
+}
 
 export const record = (
   app: App,
@@ -42,7 +62,7 @@ export const record = (
       if (found === null || wrong.length > 0) continue;
       known.set(reading.id, reading);
       labels.push(
-        `${found.step.name}: ${found.ask.label}${reading.value === null ? '' : ` ${reading.value}`}`,
+        `${found.step.name}: ${found.ask.label}${asRead(found.ask.kind, reading.value, kitchen.units as UnitSystem)}`,
       );
       rows.push({
         ...reading,

@@ -69,7 +69,8 @@ export const batchRecordSource = `${prelude}
 #table(columns: (8mm, 1.7fr, 1.05fr, 1.15fr, 16mm, 1.2fr, 1.3fr),
   table.header(..("Line", "What", "Value", "Limit", "Holds", "Who and when", "Note").map(cell-head)),
   ..d.steps.filter(s => s.rows.len() > 0).map(s => (
-    table.cell(colspan: 7, inset: (x: 1.2mm, top: 2.2mm, bottom: 1mm), breakable: false, text(weight: 600, s.n + "  " + s.name)),
+    // A header of its own, so that it never stands alone at the foot of a page, and stands again at the head of the next.
+    table.header(level: 2, table.cell(colspan: 7, inset: (x: 1.2mm, top: 2.2mm, bottom: 1mm), text(weight: 600, s.n + "  " + s.name))),
     ..s.rows.map(r => (
       text(fill: faded, r.line),
       [#r.what],

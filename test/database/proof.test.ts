@@ -69,7 +69,7 @@ eachStore('the journal', (making) => {
     expect((await readJournal(k.app, k.kitchen.id, { before: 4, limit: 2 })).map((l) => l.seq)).toEqual([
       3, 2,
     ]);
-    expect(lines[2]!.summary).toContain('Trim: Arrival 9');
+    expect(lines[2]!.summary).toContain('Trim: Arrival, 9 °C');
   });
 
   it('holds as it was written', async () => {

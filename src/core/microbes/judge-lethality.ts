@@ -64,7 +64,7 @@ export function judgeLethality(rule: LethalityRule, log: Log, gap: number): Verd
       decidingAt: reachedAt,
       cautions,
       parts: [part(at, counted, limit, true, log[0]!.s, reachedAt)],
-      why: `Worth ${span(counted, 'down')} at ${at}; ${span(limit, 'up')} are asked. Reached ${span(reachedAt - log[0]!.s, 'up')} into the log.`,
+      why: `Worth ${ampleOr(counted, limit)} at ${at}; ${span(limit, 'up')} are asked. Reached ${span(reachedAt - log[0]!.s, 'up')} into the log.`,
     });
   }
 
@@ -93,6 +93,12 @@ export function judgeLethality(rule: LethalityRule, log: Log, gap: number): Verd
       ? `Not covered: the core has not reached ${degrees(rule.floorC)}, and nothing is published below it.`
       : `Worth ${span(counted, 'down')} at ${at}; ${span(limit, 'up')} are asked. ${next}${overlooked}`,
   });
+}
+
+/** No precise figure far beyond what is asked: a hundred minutes, or as many hundreds as there are tens asked. */
+function ampleOr(counted: number, limit: number): string {
+  const ample = 6000 * Math.max(1, Math.ceil(limit / 600));
+  return counted > ample ? `over ${ample / 60} min` : span(counted, 'down');
 }
 
 function whatIsNotCounted(list: readonly Stretch[], rule: LethalityRule, holes: number): string {

@@ -39,7 +39,7 @@ export interface CutThroughOptions {
   readonly title?: string;
 }
 
-const SCALE_ROOM = 64;
+const SCALE_ROOM = 78;
 
 export const toUnit = (C: number, units: LengthUnits): number => (units === 'US' ? C * 1.8 + 32 : C);
 export const degrees = (C: number, units: LengthUnits): string =>
@@ -231,7 +231,8 @@ function scaleMarks(layout: Layout, ramp: Ramp, units: LengthUnits): Mark[] {
   marks.push({ kind: 'polygon', points: band(0, 1), stroke: { ink: 'ink', width: 0.8 } });
   const from = toUnit(ramp.low, units);
   const to = toUnit(ramp.high, units);
-  const step = niceStep(Math.max(1, ((to - from) * 20) / height));
+  const step = niceStep(Math.max(1, ((to - from) * 22) / height));
+  const highest = Math.floor((to + 1e-9) / step) * step;
   for (let v = Math.ceil(from / step) * step; v <= to + 1e-9; v += step) {
     const y = low + height * (1 - (v - from) / (to - from));
     marks.push({
@@ -242,7 +243,9 @@ function scaleMarks(layout: Layout, ramp: Ramp, units: LengthUnits): Mark[] {
       ],
       stroke: { ink: 'ink', width: 1 },
     });
-    marks.push({ kind: 'text', x: x + 21, y: y + 4, text: `${Math.round(v)}°`, size: 12, ink: 'ink' });
+    const text =
+      v > highest - step / 2 ? `${Math.round(v)} ${units === 'US' ? '°F' : '°C'}` : `${Math.round(v)}°`;
+    marks.push({ kind: 'text', x: x + 21, y: y + 4, text, size: 13, ink: 'ink' });
   }
   return marks;
 }

@@ -91,7 +91,7 @@ export function Scrubber({ result, time, onTime }: ScrubberProps) {
               title={`${s.name}, ${timeWords(s.end - s.start)}`}
               onClick={() => onTime(s.end)}
             >
-              <span>
+              <span className="stage-strip-words">
                 {s.name} <span className="stage-strip-time">{timeWords(s.end - s.start)}</span>
               </span>
             </button>

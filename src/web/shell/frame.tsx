@@ -77,7 +77,7 @@ export function Frame({ children }: { readonly children: ReactNode }) {
         </nav>
         {kitchen.demo ? (
           <p className="frame-demo">
-            Demo kitchen: <strong>invented data</strong>. No figure here was measured.
+            Demo kitchen: <strong>invented data</strong>, nothing measured.
           </p>
         ) : null}
       </header>

@@ -7,12 +7,14 @@ import { at } from '../../../addresses.ts';
 import { Button } from '../../../parts/button.tsx';
 import { Caution } from '../../../parts/caution.tsx';
 import { EmptyPlace } from '../../../parts/empty-place.tsx';
+import { moment } from '../../../parts/moment.ts';
 import { say } from '../../../parts/toast.tsx';
 import { Verdict } from '../../../parts/verdict.tsx';
 import { StepPanel } from '../steps/step-panel.tsx';
 import { AddStep } from './add-step.tsx';
 import { draftOf, dropDraft } from './draft-copy.ts';
 import { duplicateOf, moved } from './new-step.ts';
+import { NextThing } from './next-thing.tsx';
 import { RibbonNav } from './ribbon-nav.tsx';
 import { SaveMark } from './save-mark.tsx';
 import { type Bench, useBench } from './use-bench.ts';
@@ -26,7 +28,15 @@ export interface BenchViewProps {
 }
 
 /** Work that was kept on this device for a version that was signed before it could be saved. */
-function Stranded({ dish, bench }: { readonly dish: Dish; readonly bench: Bench }) {
+function Stranded({
+  dish,
+  bench,
+  zone,
+}: {
+  readonly dish: Dish;
+  readonly bench: Bench;
+  readonly zone: string;
+}) {
   const [looked, look] = useState(0);
   const copies = useMemo(() => {
     void looked;
@@ -44,8 +54,7 @@ function Stranded({ dish, bench }: { readonly dish: Dish; readonly bench: Bench 
   return (
     <Verdict state="not yet" word={`Changes to version ${first.version.number} were never saved`}>
       <p>
-        It was signed before they arrived. They are kept on this device, as of{' '}
-        {new Date(first.copy.at).toLocaleString()}.
+        It was signed before they arrived. They are kept on this device, as of {moment(first.copy.at, zone)}.
       </p>
       <div className="row">
         <Button
@@ -161,7 +170,8 @@ export function BenchView({ kitchen, dish, version, stepId }: BenchViewProps) {
         </p>
         <SaveMark bench={bench} />
       </div>
-      <Stranded dish={dish} bench={bench} />
+      <NextThing kitchen={kitchen} dish={dish} version={version} method={method} hrefOf={hrefOf} />
+      <Stranded dish={dish} bench={bench} zone={kitchen.zone} />
       {method.length === 0 ? (
         <EmptyPlace
           title="The bench is empty"

@@ -4,6 +4,7 @@ import type { Kitchen, ProbeLog } from '../../../../contract/records.ts';
 import { useOperation } from '../../../api.ts';
 import { Button } from '../../../parts/button.tsx';
 import { Tick } from '../../../parts/field.tsx';
+import { moment } from '../../../parts/moment.ts';
 import { NumberField } from '../../../parts/number-field.tsx';
 import { Problem } from '../../../parts/problem.tsx';
 import { Verdict } from '../../../parts/verdict.tsx';
@@ -25,10 +26,11 @@ export interface MeasuredProps {
   readonly onOverlay: (overlays: readonly Overlay[]) => void;
 }
 
-const when = (log: ProbeLog, zone: string) =>
-  new Intl.DateTimeFormat(undefined, { dateStyle: 'medium', timeStyle: 'short', timeZone: zone }).format(
-    new Date(log.startedAt ?? log.importedAt),
-  );
+const when = (log: ProbeLog, zone: string) => moment(log.startedAt ?? log.importedAt, zone);
+
+/** The channel is said only where the log's own name does not say it already. */
+const nameOf = (log: ProbeLog) =>
+  log.name.toLowerCase().includes(log.channel.toLowerCase()) ? log.name : `${log.name}, ${log.channel}`;
 
 export const Measured = memo(function Measured({
   kitchen,
@@ -75,7 +77,7 @@ export const Measured = memo(function Measured({
         {mine.map((log) => (
           <li key={log.id}>
             <Tick
-              label={`${log.name}, ${log.channel}, ${when(log, kitchen.zone)}`}
+              label={`${nameOf(log)}, ${when(log, kitchen.zone)}`}
               value={overlaid.some((o) => o.log.id === log.id)}
               onChange={(on) => lay(log, on)}
             />

@@ -36,8 +36,10 @@ export function predictedRules(
       ? {}
       : { chillStart: Math.max(cookEnd, chillStart) }),
   };
-  return [
+  const said: RuleVerdict[] = [
     ...(cooking.length === 0 ? [] : judgePoints(series(t, coldSpot), cooking, options)),
     ...(cooling.length === 0 ? [] : judgePoints(series(t, warmest), cooling, options)),
   ];
+  // The judge speaks of the log it is given; here there is none, only what is foreseen.
+  return said.map((v) => ({ ...v, why: v.why.replaceAll('into the log', 'into the cook') }));
 }

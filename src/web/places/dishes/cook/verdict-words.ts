@@ -113,10 +113,13 @@ export function verdictWords(told: Told0): Told {
     verdict.reachedAt === null
       ? ''
       : `, and has that after ${timeWords(Math.ceil(verdict.reachedAt / 60) * 60)}`;
+  const after = result.stages.length > verdict.heatingStage + 1;
   const spare =
     advice !== null && advice.spare >= 30
       ? [
-          `Of “${stage}” ${spareWords(advice.spare)} could be spared and it would still hold, with nothing in hand.`,
+          after
+            ? `With ${spareWords(advice.spare)} less of “${stage}” it would hold only with what comes after, and with nothing in hand.`
+            : `With ${spareWords(advice.spare)} less of “${stage}” it would still hold, with nothing in hand.`,
         ]
       : [];
   const close =
