@@ -1,0 +1,110 @@
+/** Every screen, full and empty, at the three widths and in both themes: it fits, and axe finds nothing serious. */
+import type { Page } from '@playwright/test';
+import type { BatchSummary, Dish, DishSummary, Kitchen } from '../../src/contract/records.ts';
+import { accessible, expect, fits, test } from './stage.ts';
+
+const widths = [
+  { width: 1440, height: 1000 },
+  { width: 1024, height: 768 },
+  { width: 390, height: 844 },
+];
+
+async function settled(page: Page): Promise<void> {
+  await expect(page.locator('main h1').first()).toBeVisible();
+  await expect(page.getByText(/^(Opening|Reading|Working it out)/)).toHaveCount(0, { timeout: 20_000 });
+}
+
+async function look(page: Page, url: string, where: string): Promise<void> {
+  for (const colorScheme of ['light', 'dark'] as const) {
+    await page.emulateMedia({ colorScheme });
+    for (const size of widths) {
+      await page.setViewportSize(size);
+      if (colorScheme === 'light' && size.width === 1440) await page.goto(url);
+      await settled(page);
+      await fits(page, `${where}, ${size.width} px, ${colorScheme}`);
+      if (size.width !== 1024) await accessible(page, `${where}, ${size.width} px, ${colorScheme}`);
+    }
+  }
+}
+
+test('every screen of the demo kitchen', async ({ page, server }) => {
+  test.setTimeout(300_000);
+  const get = async <T>(route: string): Promise<T> =>
+    (await page.request.get(`${server.url}/api${route}`)).json() as Promise<T>;
+  const kitchen = (await get<Kitchen[]>('/kitchens')).find((k) => k.demo) as Kitchen;
+  const base = `/kitchens/${kitchen.id}`;
+  const dishes = await get<DishSummary[]>(`${base}/dishes`);
+  const signed = dishes.find((d) => d.stage === 'signed') as DishSummary;
+  const idea = dishes.find((d) => d.stage === 'idea') as DishSummary;
+  const dish = await get<Dish>(`${base}/dishes/${signed.id}`);
+  const batches = await get<BatchSummary[]>(`${base}/batches`);
+  const at = `${server.url}/k/${kitchen.id}`;
+
+  await look(page, `${server.url}/`, 'the door');
+  for (const place of [
+    'animals',
+    'animals/lots',
+    'animals/suppliers',
+    'dishes',
+    'week',
+    'line',
+    'proof',
+    'settings',
+  ]) {
+    await look(page, `${at}/${place}`, place);
+  }
+  await look(page, `${at}/dishes/new`, 'a new dish');
+  await look(page, `${at}/dishes/${idea.id}`, 'an idea');
+  for (const step of dish.current.method) {
+    await page.emulateMedia({ colorScheme: 'light' });
+    await page.setViewportSize({ width: 390, height: 844 });
+    await page.goto(`${at}/dishes/${dish.id}/steps/${step.id}`);
+    await settled(page);
+    await fits(page, `the step ${step.kind} on a phone`);
+    await accessible(page, `the step ${step.kind} on a phone`);
+  }
+  for (const batch of batches) await look(page, `${at}/line/${batch.id}`, `a batch that is ${batch.status}`);
+});
+
+test('an empty kitchen: every place says what it is for', async ({ page, server }) => {
+  test.setTimeout(240_000);
+  await page.goto(`${server.url}/`);
+  await page.getByRole('button', { name: 'Set up my own kitchen' }).click();
+  await page
+    .getByRole('textbox', { name: /name of the kitchen|kitchen/i })
+    .first()
+    .fill('Behind the Weir');
+  await page.getByRole('textbox', { name: /your name/i }).fill('Ida Quill');
+  await page
+    .getByRole('button', { name: /^(Set up|Open|Begin)/ })
+    .last()
+    .click();
+  await page.waitForURL(/\/k\/[0-9a-f-]{36}\//);
+  const at = page.url().replace(/(\/k\/[0-9a-f-]{36}).*/, '$1');
+  await expect(page.getByText('invented data')).toHaveCount(0);
+  for (const place of ['animals', 'animals/lots', 'animals/suppliers', 'dishes', 'week', 'line', 'proof']) {
+    await look(page, `${at}/${place}`, `${place}, empty`);
+    const words = (await page.locator('main').textContent()) ?? '';
+    expect(words.length, `${place} says something`).toBeGreaterThan(60);
+  }
+});
+
+test('what one screen records, another shows at once', async ({ page, context, server }) => {
+  const kitchens = (await (await page.request.get(`${server.url}/api/kitchens`)).json()) as Kitchen[];
+  const kitchen = kitchens.find((k) => k.demo) as Kitchen;
+  const suppliers = `${server.url}/k/${kitchen.id}/animals/suppliers`;
+  const other = await context.newPage();
+  await other.goto(suppliers);
+  await settled(other);
+  const people = (await (
+    await page.request.get(`${server.url}/api/kitchens/${kitchen.id}/people`)
+  ).json()) as {
+    id: string;
+  }[];
+  const made = await page.request.post(`${server.url}/api/kitchens/${kitchen.id}/suppliers`, {
+    headers: { 'x-person': people[0]?.id as string, origin: server.url },
+    data: { name: 'Far Bank Rabbits (invented)', note: '' },
+  });
+  expect(made.status()).toBe(200);
+  await expect(other.getByText('Far Bank Rabbits (invented)')).toBeVisible();
+});
