@@ -168,9 +168,9 @@ export function BenchView({ kitchen, dish, version, stepId }: BenchViewProps) {
           {readOnly ? `signed by ${version.signedBy ?? 'somebody'}: it does not change again` : 'a draft'}
           {newest ? '' : ' (not the newest)'}
         </p>
+        <NextThing kitchen={kitchen} dish={dish} version={version} method={method} hrefOf={hrefOf} />
         <SaveMark bench={bench} />
       </div>
-      <NextThing kitchen={kitchen} dish={dish} version={version} method={method} hrefOf={hrefOf} />
       <Stranded dish={dish} bench={bench} zone={kitchen.zone} />
       {method.length === 0 ? (
         <EmptyPlace
@@ -188,7 +188,7 @@ export function BenchView({ kitchen, dish, version, stepId }: BenchViewProps) {
       ) : (
         <RibbonNav method={method} selected={step?.id} hrefOf={hrefOf} onMove={readOnly ? undefined : move} />
       )}
-      {readOnly ? null : (
+      {readOnly || method.length === 0 ? null : (
         <div className="bench-tools not-on-paper">
           <Button onPress={() => setAdding(true)} disabled={full}>
             Add a step

@@ -45,7 +45,7 @@ export function NextThing({ kitchen, dish, version, method, hrefOf }: NextThingP
         <>the law stops this part; see above what to ask. Until then it stays an idea.</>
       ) : missing === null ? (
         <>
-          look at each step, then <a href="#versions">sign it</a>. Signing runs the engine on every cook step.
+          look at each step, then <a href="#versions">sign it</a>.
         </>
       ) : missing.step === null ? (
         missing.words

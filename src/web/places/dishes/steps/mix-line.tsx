@@ -24,7 +24,7 @@ export interface MixLineProps {
 
 const parts = ['water', 'protein', 'fat', 'carbohydrate', 'fibre', 'ash'] as const;
 const short = (c: Composition) =>
-  `${plainNumber(c.water * 100, 0)} water, ${plainNumber(c.protein * 100, 0)} protein, ${plainNumber(c.fat * 100, 0)} fat`;
+  `${plainNumber(c.water * 100, 0)} % water, ${plainNumber(c.protein * 100, 0)} % protein, ${plainNumber(c.fat * 100, 0)} % fat`;
 
 export function MixLineRow(props: MixLineProps) {
   const { index, line, total, known, readOnly, fresh } = props;
