@@ -146,6 +146,7 @@ function temperatureAxis(panel: Panel, low: number, high: number, units: LengthU
     marks.push(line([panel.left, y], [panel.right, y], { ink: 'bone', width: 0.8 }));
     marks.push(text(panel.left - 5, y + 4, `${Math.round(v)}°`, 'faded', 'end'));
   }
+  marks.push(text(panel.left - 5, panel.top - 12, units === 'US' ? '°F' : '°C', 'faded', 'end'));
   return marks;
 }
 

@@ -145,6 +145,7 @@ export function logCurveScene(log: DrawnLog, options: LogCurveOptions): Scene {
     });
     marks.push(text(left - 5, py + 4, `${Math.round(v)}°`, 'faded', 'end'));
   }
+  marks.push(text(left + 5, top + 14, units === 'US' ? '°F' : '°C', 'faded', 'start'));
   const minutes = (last - first) / 60;
   const every = niceStep(Math.max(1, (minutes * 44) / (right - left)));
   marks.push({

@@ -172,6 +172,20 @@ describe('programmeWith', () => {
     if (!alone.ok) expect(faultWords(alone.faults[0]!)).toMatch(/no cook step before/);
   });
 
+  test('a bare number gets the unit of its field; shares are said in per cent', () => {
+    const said = (path: string, found: string, allowed: string) => faultWords({ path, found, allowed });
+    expect(said('stages[0].mediumC', '400', 'at most 300')).toBe('400 °C. Allowed: at most 300 °C');
+    expect(said('stages[0].until.min', '-5', 'at least 0')).toBe('-5 min. Allowed: at least 0 min');
+    expect(said('body.diameterMm', '"x"', 'a number')).toBe('"x". Allowed: a number');
+    const composition = { water: 0.9, protein: 0.32, fat: 0, carbohydrate: 0, fibre: 0, ash: 0 };
+    const edited = cookStep(5);
+    const body = { ...edited.body, layers: [{ name: 'meat', composition }] } as Cook['body'];
+    const wrong = programmeWith([{ ...edited, body }], { ...edited, body });
+    expect(wrong.ok || wrong.faults.map(faultWords)).toEqual([
+      'together 122 %. Allowed: 100 %, give or take 0.5',
+    ]);
+  });
+
   test('places are said as the fields are named, counted from 1', () => {
     expect(whereWords('body.profile[2].diameterMm')).toBe('point 3, diameter');
     expect(whereWords('body.layers[0].thicknessMm')).toBe('layer 1, thickness');

@@ -42,7 +42,7 @@ export function LayersEditor({ body, method, stepId, onChange, errorAt, readOnly
       <ol className="layers">
         {layers.map((layer, i) => (
           <li key={i} className="layer">
-            <div className="fields">
+            <div className="fields layer-head">
               <TextField
                 label={`Layer ${i + 1}`}
                 value={layer.name}

@@ -5,6 +5,7 @@ import { chillStepOf, cookStepOf, programmeOf } from '../../../../contract/metho
 import { InputProblems, type Problem } from '../../../../contract/problem.ts';
 import type { ChillStep, CookStep, Method, StepOf } from '../../../../contract/steps.ts';
 import type { CookProblem } from '../../../../core/heat/types.ts';
+import { plainNumber } from '../../../../core/units.ts';
 
 export type Cook = z.infer<typeof CookStep>;
 export type Chill = z.infer<typeof ChillStep>;
@@ -81,12 +82,38 @@ export function errorsOf(programme: Programme, step: 'cook' | 'chill'): ErrorAt 
 
 const items: Record<string, string> = { profile: 'point', layers: 'layer', stages: 'stage' };
 
+const number = /-?\d+(?:\.\d+)?(?:e[+-]?\d+)?/;
+/** The unit of a field, by how its key ends. */
+const unitOf = (path: string): string =>
+  /mm$/i.test(path)
+    ? ' mm'
+    : /C$/.test(path)
+      ? ' °C'
+      : /min$/i.test(path)
+        ? ' min'
+        : /Wm2K$/.test(path)
+          ? ' W/(m² K)'
+          : '';
+
+/** A bare number, or a bound that ends in one, gets the unit of its field. */
+const withUnit = (words: string, unit: string): string =>
+  new RegExp(`^(?:(?:at least|at most|more than|less than) )?${number.source}$`).test(words)
+    ? words + unit
+    : words;
+
 /** What was found and what is allowed; places are counted from 1, as the fields are. */
-export const faultWords = (fault: Problem): string =>
-  `${fault.found}. Allowed: ${fault.allowed}`.replaceAll(
+export function faultWords(fault: Problem): string {
+  if (/composition$/.test(fault.path)) {
+    const sum = /^fractions that sum to ([\d.]+)$/.exec(fault.found)?.[1];
+    if (sum !== undefined)
+      return `together ${plainNumber(Number(sum) * 100, 2)} %. Allowed: 100 %, give or take 0.5`;
+  }
+  const unit = unitOf(fault.path);
+  return `${withUnit(fault.found, unit)}. Allowed: ${withUnit(fault.allowed, unit)}`.replaceAll(
     /\b(profile|layers|stages)\[(\d+)\]/g,
     (_, list: string, index: string) => `${items[list] ?? list} ${Number(index) + 1}`,
   );
+}
 
 const fields: Record<string, string> = {
   atMm: 'distance',
