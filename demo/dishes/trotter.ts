@@ -110,7 +110,7 @@ function method(steamMin: number, chestnutsIn: string): readonly DemoStep[] {
       casing: 'Boned, dry-cured trotter skin',
       profile,
       skinMm,
-      gramsPerPiece: 350,
+      gramsPerPiece: 335,
       headSpacePct: 4,
     },
     {

@@ -11,7 +11,7 @@ import type {
 import type { Ask, Step } from '../contract/steps.ts';
 import { batchRecordSource } from './batch-record-source.ts';
 import { deference, placeName } from './cautions.ts';
-import { moment, momentAfter, number, temperature, weight } from './format.ts';
+import { moment, momentAfter, number, temperature, weight, worth } from './format.ts';
 import { logCurveScene } from './pictures/log-curve.ts';
 import { toSvg } from './pictures/svg.ts';
 import { limitText, valueText } from './steps-in-words.ts';
@@ -132,6 +132,16 @@ function logOf(log: ProbeLog, data: BatchRecordData) {
   };
   /** What does not hold is never rounded onto its limit. */
   const found = (j: ProbeLog['judgements'][number]) => {
+    // A time far beyond the one asked is no precise figure.
+    if (
+      j.passes === true &&
+      j.unit === 'min' &&
+      j.value !== null &&
+      j.limit !== null &&
+      j.value > 100 &&
+      j.value > j.limit
+    )
+      return worth(j.value, j.limit);
     const far = [2, 3, 4, 6, 9].find(
       (n) => j.passes === true || shown(j.value, j.unit, n) !== shown(j.limit, j.unit, n),
     );
