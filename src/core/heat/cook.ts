@@ -1,4 +1,5 @@
 /** Temperature and lethality in a body through its stages: the engine's one verb. */
+import { Contradiction } from '../errors.ts';
 import { choiOkosRange } from '../properties/food-components.ts';
 import { checkProblem } from './check.ts';
 import { type ColdSpot, coldSpotOf, surfaceBeside } from './cold-spot.ts';
@@ -54,6 +55,7 @@ export function cook(problem: CookProblem, options: CookOptions = {}): CookResul
   });
   const startField = march.T;
   const ends: StageEnd[] = problem.stages.map((stage) => march.run(stage));
+  checkBounded(problem, march, Math.max(1, coarse ? 4 : 0));
 
   const spot = coldSpotOf(mesh, conduction.exposed, march.P);
   const surface = { nodes: [surfaceBeside(mesh, conduction.exposed, spot)], w: [1] };
@@ -73,7 +75,13 @@ export function cook(problem: CookProblem, options: CookOptions = {}): CookResul
     tolerance: coarse ? 0.2 : 0.03,
   });
   const lethality = lethalityAt(march.steps, spot.weights, target);
-  const imbalance = march.stored() - march.storedAtStart - march.supplied;
+  const stored = march.stored();
+  const imbalance = stored - march.storedAtStart - march.supplied;
+  // What is exchanged in the first instant is less than the digits of what is stored: it is held against those.
+  const exchanged = Math.max(
+    march.exchanged,
+    1e-9 * Math.max(Math.abs(stored), Math.abs(march.storedAtStart)),
+  );
   return {
     coldSpot: { ...spot.place, node: spot.node },
     stages: ends.map((end) => stageResult(end, spot, surface.nodes[0], share)),
@@ -83,7 +91,7 @@ export function cook(problem: CookProblem, options: CookOptions = {}): CookResul
       passes: lethality >= target.s,
     },
     history,
-    heatBalancePct: march.exchanged > 0 ? (100 * Math.abs(imbalance)) / march.exchanged : 0,
+    heatBalancePct: exchanged > 0 ? (100 * Math.abs(imbalance)) / exchanged : 0,
     probes: (problem.probes ?? []).map((p, i) => ({ name: p.name, ...probes[i] })),
     mesh: { shape: mesh.shape, nu: mesh.nu, nv: mesh.nv, x: mesh.x, y: mesh.y, interfaces: mesh.interfaces },
     frames: options.frames ? framesOf(march.steps, startField, options.frames.count) : [],
@@ -91,6 +99,27 @@ export function cook(problem: CookProblem, options: CookOptions = {}): CookResul
     steps: march.steps.length,
     basis: basisOf(problem, march),
   };
+}
+
+/**
+ * Without a source inside, nothing is ever hotter than the hottest or colder than the coldest of start and media. A mesh so
+ * skewed that it breaks this by more than `slack` [K] gives no answer.
+ */
+function checkBounded({ body, start, stages }: CookProblem, march: March, slack: number): void {
+  let low = start;
+  let high = start;
+  for (const { medium } of stages)
+    for (const C of typeof medium === 'number' ? [medium] : medium.map((point) => point.C)) {
+      low = Math.min(low, C);
+      high = Math.max(high, C);
+    }
+  if (march.lowest >= low - slack && march.highest <= high + slack) return;
+  const { lowest, highest } = march;
+  throw new Contradiction(
+    body.shape === 'revolved' ? 'body.profile' : 'body',
+    `a shape so steep or flat that it cannot be computed: ${lowest.toFixed(0)} to ${highest.toFixed(0)} °C where nothing is outside ${low} to ${high} °C`,
+    'a profile whose diameter changes less from point to point',
+  );
 }
 
 function stageResult(end: StageEnd, spot: ColdSpot, surface: number, share: Float64Array): StageResult {
@@ -102,6 +131,8 @@ function stageResult(end: StageEnd, spot: ColdSpot, surface: number, share: Floa
     warmest = Math.max(warmest, T);
     mean += share[i] * T;
   });
+  // The cold spot lies between nodes: the parabola may leave theirs by a hair, which no such place does.
+  const coldSpot = Math.min(warmest, Math.max(coldest, valueAt(end.T, spot.weights)));
   return {
     name: end.name,
     start: end.start,
@@ -111,7 +142,7 @@ function stageResult(end: StageEnd, spot: ColdSpot, surface: number, share: Floa
     warmest,
     surface: end.T[surface],
     mean,
-    coldSpot: valueAt(end.T, spot.weights),
+    coldSpot,
   };
 }
 

@@ -1,5 +1,6 @@
 /** Marches a body through its stages: chooses the steps, finds where a stage ends, keeps the record and the heat account. */
 import { esdirk4, ImplicitStepper } from '../numerics/esdirk.ts';
+import { hermite } from '../numerics/hermite.ts';
 import { bracketedRoot } from '../numerics/roots.ts';
 import { coldSpotOf } from './cold-spot.ts';
 import type { Conduction } from './conduction.ts';
@@ -109,9 +110,9 @@ export class March {
       const end = Math.min(limit, start + piece.until);
       if (fresh) {
         this.stepper.begin(this.T, this.t, this.rate, this.slope);
-        h = this.firstStep();
+        h = this.firstStep(0);
         fresh = false;
-      }
+      } else h = Math.min(h, this.firstStep(piece.slope));
       while (!reached && this.t < end) {
         const left = end - this.t;
         const wanted = h;
@@ -123,6 +124,10 @@ export class March {
           h = outcome.converged ? length * Math.max(0.2, 0.9 * ratio ** -0.25) : length / 4;
           if (h < 1e-9 * Math.max(1, this.t))
             throw new Error(`the time step fell to ${h} s at ${this.t} s without converging`);
+          continue;
+        }
+        if (this.swings(length)) {
+          h = length / 2;
           continue;
         }
         const ended = condition && this.endWithin(condition, length);
@@ -143,12 +148,36 @@ export class March {
     return { name: stage.name, start, end: this.t, reached: reached || condition === undefined, T: this.T };
   }
 
-  /** A first step so short that no node moves far. */
-  private firstStep(): number {
-    let fastest = 0;
+  /** A first step so short that no node moves far, nor the medium [°C/s] that it follows. */
+  private firstStep(mediumSlope: number): number {
+    let fastest = Math.abs(mediumSlope);
     for (const s of this.slope) fastest = Math.max(fastest, Math.abs(s));
     const move = 40 * this.settings.tolerance;
     return Math.min(60, Math.max(1e-4, move / Math.max(fastest, 1e-9)));
+  }
+
+  /**
+   * Does the cubic of the step just computed swing out beyond its own ends? Where a fast change dies away within a step the
+   * ends may be right and the cubic between them far off; lethality and history are read from the cubic.
+   */
+  private swings(h: number): boolean {
+    const { T, stepper, slope, settings } = this;
+    const most = 12 * settings.tolerance;
+    for (let i = 0; i < T.length; i++) {
+      const y0 = T[i];
+      const y1 = stepper.T[i];
+      const d0 = slope[i];
+      const d1 = stepper.slope[i];
+      const rise = y1 - y0;
+      if ((Math.abs(h * d0 - rise) + Math.abs(h * d1 - rise)) * (4 / 27) <= most) continue;
+      const low = Math.min(y0, y1) - most;
+      const high = Math.max(y0, y1) + most;
+      for (const s of [0.125, 0.25, 0.5, 0.75, 0.875]) {
+        const y = hermite(s, h, y0, y1, d0, d1);
+        if (y < low || y > high) return true;
+      }
+    }
+    return false;
   }
 
   private attempt(h: number) {

@@ -53,7 +53,8 @@ export class StepView {
     row[0] = low;
     row[1] = high;
     this.cubics.forEach(([y0, y1, e0, e1], q) => {
-      row[2 + q] = hermite(s, h, y0, y1, e0, e1);
+      // Between nodes a parabola may leave theirs by a hair, which no place does.
+      row[2 + q] = Math.min(high, Math.max(low, hermite(s, h, y0, y1, e0, e1)));
     });
     return row;
   }
