@@ -31,14 +31,14 @@ export const coreLog: DemoAsk = {
   kind: 'core log',
   label: 'Core at the coldest point, from going in to coming out of the ice',
   critical: true,
-  basis: '70 °C for 2 minutes or its equivalent, z 7.5 °C: rule gb-70c-2min (guidance).',
+  basis: '70 °C for 2 minutes or its equivalent, z 7.5 °C: guidance of the Food Standards Agency.',
 };
 
 export const chillLog: DemoAsk = {
   kind: 'core log',
   label: 'Core while chilling, until below 8 °C',
   critical: true,
-  basis: 'Below 8 °C within 90 minutes: rule gb-chill-90min-8c (guidance).',
+  basis: 'Below 8 °C within 90 minutes: UK catering guidance, not statute.',
 };
 
 export const liftOut: DemoAsk = {

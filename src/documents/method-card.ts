@@ -89,7 +89,7 @@ function ruleLimits(step: Step, notes: Notes): Limit[] {
     if (rule === undefined) return { text: `rule ${id} is not in the book, so unknown: ask`, note: 0 };
     return {
       text: `${rule.title} (${rule.place}, ${rule.type})`,
-      note: notes.numberOf(`${id}: ${cite(rule.source)}`),
+      note: notes.numberOf(cite(rule.source)),
     };
   });
 }

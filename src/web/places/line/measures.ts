@@ -109,7 +109,7 @@ export function expectedOf(step: Step, ask: Ask, pieces: number): number | null 
   if (ask.low !== undefined && ask.high !== undefined) return (ask.low + ask.high) / 2;
   if (ask.kind === 'count') return pieces;
   if (ask.kind === 'weight' && step.kind === 'fill') return step.gramsPerPiece;
-  if (ask.kind === 'weight' && step.kind === 'trim') return step.weightG * pieces;
+  if (ask.kind === 'weight' && step.kind === 'trim') return step.weightG;
   if (ask.kind === 'weight' && step.kind === 'mix')
     return step.lines.reduce((sum, l) => sum + l.g, 0) || null;
   return null;

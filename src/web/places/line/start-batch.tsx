@@ -12,6 +12,7 @@ import { Problem } from '../../parts/problem.tsx';
 import { moment } from './clock.ts';
 import { sayNaturally } from './measures.ts';
 import { Pad } from './pad-view.tsx';
+import { writtenFor } from './written-for.ts';
 
 /** Start a batch: which signed dish, how many pieces, out of which lots. */
 export function StartBatch() {
@@ -20,6 +21,7 @@ export function StartBatch() {
   const asked = new URLSearchParams(useSearch()).get('dish');
   const dishes = useOperation('dishes', { params: { kitchenId: kitchen.id } });
   const lots = useOperation('lots', { params: { kitchenId: kitchen.id } });
+  const parts = useOperation('parts', { params: { kitchenId: kitchen.id } });
   const signed = (dishes.data ?? []).filter((d) => d.signedVersion !== null && d.stage !== 'retired');
   const [picked, setPicked] = useState<string | null>(null);
   const dishId = picked ?? signed.find((d) => d.id === asked)?.id ?? signed[0]?.id ?? '';
@@ -30,6 +32,15 @@ export function StartBatch() {
   );
   const [pieces, setPieces] = useState<number | null>(null);
   const [chosen, setChosen] = useState<ReadonlySet<string>>(new Set());
+  const partOf = new Map((parts.data ?? []).map((p) => [p.id, p]));
+  /** What the dish is made of comes first, then the same animal, then the rest; each as it was, the newest first. */
+  const far = (partId: string | null) => {
+    const part = partId === null ? undefined : partOf.get(partId);
+    if (part === undefined || part.species !== summary?.species) return 2;
+    return part.name === summary.part ? 0 : 1;
+  };
+  const current = dish.data?.current;
+  const written = current === undefined || current.id !== version?.id ? null : writtenFor(current.method);
   // One id for one filled-in form: pressing twice, or again after a lost answer, starts one batch.
   // biome-ignore lint/correctness/useExhaustiveDependencies: other contents are another batch
   const id = useMemo(() => newId(), [dishId, pieces, chosen]);
@@ -90,6 +101,9 @@ export function StartBatch() {
       {dish.error === null ? null : <Problem error={dish.error} retry={() => dish.refetch()} />}
       <section className="stack">
         <h2>How many pieces</h2>
+        {written === null ? null : (
+          <p className="quiet">The weights of the method are written for about {written}.</p>
+        )}
         {pieces === null ? (
           <Pad
             ask={{ id, kind: 'count', label: 'Pieces', low: 1, high: 2_000 }}
@@ -122,25 +136,28 @@ export function StartBatch() {
           </p>
         ) : null}
         <ul className="lots">
-          {lots.data.map((lot) => (
-            <li key={lot.id}>
-              <Tick
-                label={
-                  <>
-                    <strong>{lot.code}</strong> {lot.what}, {sayNaturally('weight', kitchen.units, lot.grams)}{' '}
-                    <span className="quiet">{moment(lot.arrivedAt, kitchen.zone, now)}</span>
-                  </>
-                }
-                value={chosen.has(lot.id)}
-                onChange={(on) => {
-                  const next = new Set(chosen);
-                  if (on) next.add(lot.id);
-                  else next.delete(lot.id);
-                  setChosen(next);
-                }}
-              />
-            </li>
-          ))}
+          {[...lots.data]
+            .sort((a, b) => far(a.partId) - far(b.partId))
+            .map((lot) => (
+              <li key={lot.id}>
+                <Tick
+                  label={
+                    <>
+                      <strong>{lot.code}</strong> {lot.what},{' '}
+                      {sayNaturally('weight', kitchen.units, lot.grams)}{' '}
+                      <span className="quiet">{moment(lot.arrivedAt, kitchen.zone, now)}</span>
+                    </>
+                  }
+                  value={chosen.has(lot.id)}
+                  onChange={(on) => {
+                    const next = new Set(chosen);
+                    if (on) next.add(lot.id);
+                    else next.delete(lot.id);
+                    setChosen(next);
+                  }}
+                />
+              </li>
+            ))}
         </ul>
         {lots.data.length > 0 && chosen.size === 0 ? (
           <p className="quiet">

@@ -10,6 +10,7 @@ import { limitWords, measureOf, sayReading } from './measures.ts';
 import { Programme } from './programme-view.tsx';
 import { type AskState, holdsAgainst, type Records, type StepProgress, standing } from './progress.ts';
 import { useRecorder } from './use-batch.ts';
+import { weightsWords } from './written-for.ts';
 
 const askWords: Record<
   AskState,
@@ -63,6 +64,7 @@ export function StepView(props: {
   };
   const { step } = now;
   const readOnly = batch.status !== 'open';
+  const weights = readOnly ? null : weightsWords(batch.method, step, batch.pieces);
   return (
     <section className="step stack" aria-labelledby={`step-${step.id}`}>
       <h2 id={`step-${step.id}`}>
@@ -70,6 +72,11 @@ export function StepView(props: {
       </h2>
       {step.how === '' ? null : <p className="step-how">{step.how}</p>}
       <Programme step={step} units={kitchen.units} />
+      {weights === null ? null : (
+        <Verdict state="not yet" word="Mind the weights">
+          {weights}
+        </Verdict>
+      )}
       {now.asks.length === 0 ? <p className="quiet">Nothing to record at this step.</p> : null}
       <ul className="asks" ref={list}>
         {now.asks.map(({ ask, state }) => {
