@@ -40,7 +40,7 @@ export async function openEmbedded(dataDir: string, program: string): Promise<St
     fs.chmodSync(dataDir, 0o700);
     if (found.state !== 'made') beginFolder(dataDir);
     const files = new DurableNodeFS(databaseFolder(dataDir));
-    const client = await start(files, dataDir);
+    const client = await start(files, dataDir, found.state === 'made');
     try {
       await migrate(sessionOn(client));
       await proveDurable(client, files);
@@ -69,15 +69,18 @@ export async function openInMemory(): Promise<Store> {
   return storeOn(client, false, async () => {});
 }
 
-async function start(files: DurableNodeFS, dataDir: string): Promise<PGlite> {
+async function start(files: DurableNodeFS, dataDir: string, made: boolean): Promise<PGlite> {
   const startParams = [...PGlite.defaultStartParams.filter((p) => p !== '-F'), '-c', 'wal_sync_method=fsync'];
   try {
     const client = new PGlite({ fs: files, startParams });
     await client.waitReady;
     return client;
   } catch (error) {
+    const why = error instanceof Error ? error.message : String(error ?? 'it gave no reason');
     throw new StoreProblem(
-      `The database in ${dataDir} does not open (${(error as Error).message}); keep the folder as it is and open a copy of your last back-up.`,
+      made
+        ? `The database in ${dataDir} does not open (${why}); keep the folder as it is and open a copy of your last back-up.`
+        : `The database in ${dataDir} could not be made (${why}); nothing was in it yet, so start again, or name another folder with FQ_DATA.`,
     );
   }
 }
