@@ -19,6 +19,9 @@ export function Dialog({ open, onClose, title, children, wide }: DialogProps) {
     if (dialog === null || !open) return undefined;
     const before = document.activeElement;
     if (!dialog.open) dialog.showModal();
+    // What is asked for comes first, not the word that puts the question away.
+    const body = dialog.querySelector('.dialog-body');
+    (body?.querySelector<HTMLElement>('input, textarea, select') ?? body?.querySelector('button'))?.focus();
     return () => {
       if (dialog.open) dialog.close();
       if (before instanceof HTMLElement && before.isConnected) before.focus();
@@ -41,7 +44,7 @@ export function Dialog({ open, onClose, title, children, wide }: DialogProps) {
           Close
         </Button>
       </div>
-      <div className="stack">{children}</div>
+      <div className="stack dialog-body">{children}</div>
     </dialog>
   );
 }

@@ -91,9 +91,8 @@ export function Scrubber({ result, time, onTime }: ScrubberProps) {
               title={`${s.name}, ${timeWords(s.end - s.start)}`}
               onClick={() => onTime(s.end)}
             >
-              <span className="stage-strip-words">
-                {s.name} <span className="stage-strip-time">{timeWords(s.end - s.start)}</span>
-              </span>
+              <span>{s.name} </span>
+              <span className="stage-strip-time">{timeWords(s.end - s.start)}</span>
             </button>
           </li>
         ))}

@@ -129,11 +129,13 @@ function Sign({ kitchen, dish, version, bench }: VersionsProps) {
           <strong>It cannot be signed now:</strong> {law.word.toLowerCase()}. {law.todo}
         </p>
       ) : null}
-      <div>
-        <Button kind="strong" onPress={sign} busy="Running the engine…">
-          Sign this version
-        </Button>
-      </div>
+      {law.stops ? null : (
+        <div>
+          <Button kind="strong" onPress={sign} busy="Running the engine…">
+            Sign this version
+          </Button>
+        </div>
+      )}
       {error === null ? null : <NotSigned error={error} method={bench.method} />}
     </div>
   );
