@@ -71,24 +71,6 @@ export function materialOf(layer: Layer, path = 'layer'): Material {
 const last = Math.round((tableRange.high - tableRange.low) / tableRange.step) - 1;
 const perDegree = 1 / tableRange.step;
 
-/** Adds the heat content of a material at its nodes [J] to `U`: volume times u(T). */
-export function addContent(
-  table: Float64Array,
-  nodes: Int32Array,
-  volumes: Float64Array,
-  T: Float64Array,
-  U: Float64Array,
-): void {
-  for (let q = 0; q < nodes.length; q++) {
-    const i = nodes[q];
-    const x = (T[i] - tableRange.low) * perDegree;
-    const cell = Math.min(last, Math.max(0, x | 0));
-    const s = (x - cell) * tableRange.step;
-    const at = cell * stride;
-    U[i] += volumes[q] * (table[at + 4] + s * (table[at + 2] + 0.5 * s * table[at + 3]));
-  }
-}
-
 /** Adds the heat capacity of a material at its nodes [J/K] to `C`: volume times ρ·cp. */
 export function addCapacity(
   table: Float64Array,
@@ -103,21 +85,5 @@ export function addCapacity(
     const cell = Math.min(last, Math.max(0, x | 0));
     const at = cell * stride;
     C[i] += volumes[q] * (table[at + 2] + (x - cell) * tableRange.step * table[at + 3]);
-  }
-}
-
-/** Conductivity of a material at its nodes [W/(m K)] into `k`. */
-export function readConductivity(
-  table: Float64Array,
-  nodes: Int32Array,
-  T: Float64Array,
-  k: Float64Array,
-): void {
-  for (let q = 0; q < nodes.length; q++) {
-    const i = nodes[q];
-    const x = (T[i] - tableRange.low) * perDegree;
-    const cell = Math.min(last, Math.max(0, x | 0));
-    const at = cell * stride;
-    k[i] = table[at] + (x - cell) * tableRange.step * table[at + 1];
   }
 }
