@@ -2,9 +2,9 @@
  * Runs every narrated case in this folder, prints what was expected and what came out, and fails if a row is out of its
  * tolerance, if a case has no rows, or if no case ran at all.
  *
- *     npx tsx examples/run.ts [part of a file name …]
+ *     npx tsx examples/run.ts [part of a file name …] [--json where the counts go]
  */
-import { readdirSync } from 'node:fs';
+import { readdirSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { sources } from '../src/core/sources.ts';
@@ -82,15 +82,23 @@ function print(outcome: Outcome): void {
 }
 
 async function main(): Promise<number> {
-  const files = exampleFiles(process.argv.slice(2));
+  const words = process.argv.slice(2);
+  const at = words.indexOf('--json');
+  const [, counts] = at < 0 ? [] : words.splice(at, 2);
+  const files = exampleFiles(words);
   let ran = 0;
   let failed = 0;
+  let rowsHeld = 0;
+  let rowsOut = 0;
   for (const file of files) {
     const outcome = await runExample(file);
     print(outcome);
     if (outcome.rows.length > 0) ran++;
     if (outcome.problems.length > 0) failed++;
+    rowsHeld += outcome.rows.filter(holds).length;
+    rowsOut += Math.max(outcome.rows.filter((row) => !holds(row)).length, outcome.problems.length);
   }
+  if (counts !== undefined) writeFileSync(counts, JSON.stringify({ passed: rowsHeld, failed: rowsOut }));
   const skipped = files.length - ran - failed;
   console.log(`\n${ran} cases ran, ${failed} with problems${skipped > 0 ? `, ${skipped} skipped` : ''}.`);
   if (ran === 0) console.log('No case ran: that is a failure.');

@@ -1,6 +1,6 @@
 /** The steps that are a handful of fields: trim, rinse and dry, wrap, keep, finish, plate. */
 import type { StepOf } from '../../../../contract/steps.ts';
-import { filmResistance, throughResistance } from '../../../../core/properties/media.ts';
+import { filmResistance, mediumNamed, throughResistance, wraps } from '../../../../core/properties/media.ts';
 import { formatQuantity } from '../../../../core/units.ts';
 import { Choice } from '../../../parts/choice.tsx';
 import { TextField } from '../../../parts/field.tsx';
@@ -79,14 +79,17 @@ export function RinseFields({ step, set, readOnly }: StepForm<StepOf<'rinse and 
 }
 
 /** The coefficient that steam brings before any wrap: the default of the published table, for comparison. */
-const STEAM_H = 1_000;
+const steamH = mediumNamed('steam').h;
+
+const wrapNames = Object.keys(wraps) as (keyof typeof wraps)[];
+const ownWrap = 'something else';
 
 export function WrapFields({ step, set, readOnly }: StepForm<StepOf<'wrap'>>) {
   const resistance =
     step.layers === 0 || step.micrometres === 0
       ? 0
       : filmResistance(step.micrometres * 1e-6, step.kWmK, step.layers);
-  const through = throughResistance(STEAM_H, resistance);
+  const through = throughResistance(steamH, resistance);
   return (
     <>
       <div className="fields">
@@ -118,6 +121,16 @@ export function WrapFields({ step, set, readOnly }: StepForm<StepOf<'wrap'>>) {
           onChange={(v) => v !== null && set({ micrometres: v }, 'micrometres')}
           hint="Kitchen film is about 10 µm. 0: no hindrance to heat."
         />
+        <Choice
+          label="Lets heat through like"
+          value={wrapNames.find((name) => wraps[name].k === step.kWmK) ?? ownWrap}
+          options={[...wrapNames, ownWrap].map((name) => ({ value: name, label: name }))}
+          readOnly={readOnly}
+          onChange={(name) => {
+            const known = wrapNames.find((n) => n === name);
+            if (known !== undefined) set({ kWmK: wraps[known].k }, 'kWmK');
+          }}
+        />
         <NumberField
           label="Conductivity"
           unit="W/(m K)"
@@ -126,14 +139,14 @@ export function WrapFields({ step, set, readOnly }: StepForm<StepOf<'wrap'>>) {
           high={500}
           readOnly={readOnly}
           onChange={(v) => v !== null && set({ kWmK: v }, 'kWmK')}
-          hint="Film 0.17 to 0.36, earthenware 1, steel 15: from memory of handbooks."
+          hint="The named ones are from memory of handbooks."
         />
       </div>
       <Foreseen>
         <p>
           {resistance === 0
             ? 'Heat passes as if there were no wrap.'
-            : `In steam the wrap takes the heat that reaches the surface from ${STEAM_H} to ${Math.round(through)} W/(m² K). The cook step reckons with it. A tenth of a millimetre of trapped air does more than all the film.`}
+            : `In steam the wrap takes the heat that reaches the surface from ${steamH} to ${Math.round(through)} W/(m² K). The cook step reckons with it. A tenth of a millimetre of trapped air does more than all the film.`}
         </p>
       </Foreseen>
     </>
