@@ -1,4 +1,5 @@
 import type { Kitchen, SignedEvidence } from '../../../../contract/records.ts';
+import { lessThanUsual } from '../../../../core/method/foreseen-rules.ts';
 import { restsOn } from '../../../../core/method/verdict.ts';
 import { formatQuantity, plainNumber } from '../../../../core/units.ts';
 import { worth } from '../../../../documents/format.ts';
@@ -43,6 +44,11 @@ export function Evidence({
             ; it needs {plainNumber(v.neededMin, 1)} min (z {apart(v.zC)}). As computed when it was signed, by{' '}
             {evidence.engine}.
           </p>
+          {lessThanUsual({ reference: v.referenceC, z: v.zC, s: v.neededMin * 60 }) ? (
+            <p>
+              <strong>The target is the kitchen’s own, and less than 70 °C for 2 min.</strong>
+            </p>
+          ) : null}
         </Verdict>
       ))}
       {evidence.cautions.length === 0 ? null : (

@@ -5,6 +5,7 @@
 import { lazy, memo, Suspense, useCallback, useMemo, useState } from 'react';
 import type { BodyInput, StageInput, TargetInput } from '../../../../contract/body.ts';
 import type { Dish, Kitchen, Version } from '../../../../contract/records.ts';
+import { rulesOfStep } from '../../../../contract/step-rules.ts';
 import type { Method } from '../../../../contract/steps.ts';
 import type { MeasuredCurve } from '../../../../documents/pictures/curves.ts';
 import { Caution } from '../../../parts/caution.tsx';
@@ -48,10 +49,14 @@ export function CookPanel({ kitchen, dish, method, step, onChange, readOnly }: C
   const time = Math.min(end, scrubbed ?? cooked?.verdict.liftOut ?? 0);
   const fine = cooked !== null && current && cooked.mode === 'fine' ? cooked : null;
   const { rules, kind } = draft;
+  // A cook always answers to a rule of cooking, whether the step names one or not.
+  const answers = rulesOfStep(draft);
+  const answersKey = answers.join(' ');
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the list is made anew each time; its key says whether it changed
   const predicted = useMemo(
     () =>
-      fine === null ? [] : predictedRules(fine.result, rules, fine.verdict.heatingStage, fine.cookStages),
-    [fine, rules],
+      fine === null ? [] : predictedRules(fine.result, answers, fine.verdict.heatingStage, fine.cookStages),
+    [fine, answersKey],
   );
   const measured = useMemo(() => overlaid.map(curveOf), [overlaid]);
   const errorAt = useMemo(() => errorsOf(programme, kind), [programme, kind]);

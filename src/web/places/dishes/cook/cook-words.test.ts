@@ -114,6 +114,16 @@ describe('the verdict in words', () => {
     });
     expect([just.state, just.word]).toEqual(['not yet', 'Only just holds']);
     expect(just.why.join(' ')).toMatch(/little in hand/);
+    // Where nothing is in hand at lifting out, nothing is offered to be taken away either.
+    const spared = verdictWords({
+      verdict,
+      problem,
+      result,
+      units: 'metric',
+      advice: { ...adviceFrom(heatingTime(problem, 0, { mode: 'coarse' }), 900), spare: 300 },
+      coarse: false,
+    });
+    expect(spared.why.join(' ')).not.toMatch(/less of/);
   });
 
   test('US kitchens read it in °F', () => {

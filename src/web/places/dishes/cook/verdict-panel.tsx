@@ -63,6 +63,7 @@ function Words({ programme, cooking, kind, predicted }: VerdictPanelProps) {
     units,
     advice: advised?.advice ?? null,
     coarse: cooked.mode === 'coarse',
+    unmet: kind === 'cook' ? predicted.filter((rule) => rule.passes !== true) : [],
   });
   const stage = cooked.problem.stages[cooked.verdict.heatingStage]?.name ?? 'the heat';
   return (

@@ -1,6 +1,7 @@
 /** The verdict of a cook in a head chef's words. Nothing is rounded towards safety that is not there. */
 import type { CookProblem, CookResult } from '../../../../core/heat/types.ts';
 import type { Advice } from '../../../../core/method/advice.ts';
+import { lessThanUsual } from '../../../../core/method/foreseen-rules.ts';
 import type { ShapeCost } from '../../../../core/method/shape-cost.ts';
 import type { CookVerdict, RestsOn } from '../../../../core/method/verdict.ts';
 import { worth } from '../../../../documents/format.ts';
@@ -49,6 +50,8 @@ interface Told0 {
   readonly units: LengthUnits;
   /** Not worked out yet: null. */
   readonly advice: Advice | null;
+  /** Rules that the cook answers to and that the prediction does not meet. */
+  readonly unmet?: readonly { readonly title: string; readonly why: string }[];
   /** The coarse engine's answer: said to be a first estimate, and never called held where it is close. */
   readonly coarse: boolean;
 }
@@ -70,7 +73,7 @@ function carryOver({ verdict, result, units }: Told0): string[] {
 }
 
 export function verdictWords(told: Told0): Told {
-  const { verdict, problem, result, units, advice, coarse } = told;
+  const { verdict, problem, result, units, advice, coarse, unmet = [] } = told;
   const stage = problem.stages[verdict.heatingStage]?.name ?? 'the heat';
   const where = placeWords(result.mesh, verdict.coldSpot, units);
   const needs = `${Number((verdict.needed / 60).toPrecision(3))} min at ${referenceWords(problem.target.reference, units)}`;
@@ -109,13 +112,27 @@ export function verdictWords(told: Told0): Told {
         : [];
     return { state: 'does not hold', word, why: [...never, `${had}.`, ...carryOver(told), probe, ...late] };
   }
+  const own = lessThanUsual(problem.target) ? ['The target is your own, and less than 70 °C for 2 min.'] : [];
+  if (unmet.length > 0)
+    return {
+      state: 'does not hold',
+      word: 'Does not meet its rule',
+      why: [
+        ...unmet.map((rule) => `${rule.title}: ${rule.why}`),
+        ...own,
+        `${had}, but the rule counts in its own way.`,
+        ...carryOver(told),
+        probe,
+        ...late,
+      ],
+    };
   const when =
     verdict.reachedAt === null
       ? ''
       : `, and has that after ${timeWords(Math.ceil(verdict.reachedAt / 60) * 60)}`;
   const after = result.stages.length > verdict.heatingStage + 1;
   const spare =
-    advice !== null && advice.spare >= 30
+    advice !== null && advice.spare >= 30 && verdict.restsOn === 'lift-out'
       ? [
           after
             ? `With ${spareWords(advice.spare)} less of “${stage}” it would hold only with what comes after, and with nothing in hand.`
@@ -132,6 +149,7 @@ export function verdictWords(told: Told0): Told {
     word: coarse ? `${word}, by a first estimate` : word,
     why: [
       `${has}; it needs ${needs}${when}.`,
+      ...own,
       ...carryOver(told),
       ...close,
       ...(coarse ? [] : spare),
