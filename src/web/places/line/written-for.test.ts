@@ -20,6 +20,9 @@ test('writtenFor: what the mix fills, in whole pieces; not known without both', 
 
 test('weightsWords: silent where it fits, else by how much; unknown is said; only where weights are the whole', () => {
   expect(weightsWords(method, mix, 6)).toBeNull();
+  const ofThirteen: Method = [trim, { ...mix, lines: [{ ingredient: 'liver', g: 4_420 }] } as Step, fill];
+  expect(writtenFor(ofThirteen)).toBe(13);
+  expect(weightsWords(ofThirteen, trim, 12)).toBeNull();
   expect(weightsWords(method, mix, 12)).toMatch(/about 6 pieces.*making 12: take 2 times/);
   expect(weightsWords(method, trim, 4)).toMatch(/take 0\.67 times/);
   expect(weightsWords(method, fill, 12)).toBeNull();

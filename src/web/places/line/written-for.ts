@@ -18,6 +18,8 @@ export function weightsWords(method: Method, step: Step, pieces: number): string
   const written = writtenFor(method);
   const making = `You are making ${pieces}`;
   if (written === null) return `The weights are as the method is written, not reckoned for ${pieces}.`;
-  if (written === pieces) return null;
-  return `The weights and their limits are written for about ${written} pieces. ${making}: take ${times(pieces / written)} times as much, and expect a limit on the whole weight not to fit.`;
+  const ratio = pieces / written;
+  // A mix is made with a little over: a piece fewer of thirteen is no other recipe.
+  if (ratio >= 0.85 && ratio <= 1.1) return null;
+  return `The weights and their limits are written for about ${written} pieces. ${making}: take ${times(ratio)} times as much, and expect a limit on the whole weight not to fit.`;
 }
