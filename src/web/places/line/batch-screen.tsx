@@ -36,6 +36,7 @@ export function BatchScreen({
     step !== undefined && Number.isInteger(asked) && asked >= 1 && asked <= progress.length
       ? asked - 1
       : stepNow(progress);
+  const over = batch.status !== 'open';
   return (
     <div className="page line stack">
       <Head batch={batch} zone={kitchen.zone} />
@@ -45,13 +46,15 @@ export function BatchScreen({
           The newest state of this batch cannot be read just now; what you type is kept and sent later.
         </p>
       )}
+      {/* What became of it is the first thing asked of a batch that is over. */}
+      {over ? <CloseBatch batch={batch} waiting={waiting.length} /> : null}
       {progress.length === 0 ? <p>This version has no steps.</p> : null}
       <StepNav batch={batch} progress={progress} index={index} />
       {progress[index] === undefined ? null : (
         <StepView key={progress[index].step.id} batch={batch} now={progress[index]} records={records} />
       )}
       <StepTurn batch={batch} progress={progress} index={index} />
-      <CloseBatch batch={batch} waiting={waiting.length} />
+      {over ? null : <CloseBatch batch={batch} waiting={waiting.length} />}
     </div>
   );
 }
