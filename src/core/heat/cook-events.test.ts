@@ -55,6 +55,31 @@ describe('a stage ends', () => {
     expect(r.lethality.passes).toBe(true);
     expect(r.stages[0]?.reached).toBe(true);
   });
+  test('whatever the clock says when a log begins: no corner of it holds the run up', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0.1, max: 1e6, noNaN: true, noDefaultInfinity: true }),
+        fc.array(fc.constantFrom(1e-6, 0.006, 0.3, 7, 60.1), { minLength: 1, maxLength: 5 }),
+        (before, gaps) => {
+          let t = 0;
+          const log = [{ t: 0, C: 20 }];
+          for (const [i, gap] of gaps.entries()) {
+            t += gap;
+            log.push({ t, C: i % 2 === 0 ? 90 : 30 });
+          }
+          let calls = 0;
+          const stages = [
+            stage(20, 10, { kind: 'time', s: before }),
+            stage(log, 100, { kind: 'time', s: t + 60 }),
+          ];
+          const problem = { body: cylinder, start: 5, stages, target };
+          const r = cook(problem, { mode: 'coarse', onProgress: () => ++calls < 5000 });
+          expect(r.stages[1]?.end as number).toBeCloseTo(before + t + 60, 6);
+        },
+      ),
+      { numRuns: 60, seed: 3 },
+    );
+  });
   test('at once, without length, where its condition already holds', () => {
     const r = run([
       stage(100, 500, { kind: 'time', s: 600 }),

@@ -51,6 +51,8 @@ export class March {
   readonly steps: StepRecord[] = [];
   /** Lethality at every node so far [s at the reference]. */
   readonly P: Float64Array;
+  /** The same by a second reference and z, where one is asked for. */
+  readonly also: { readonly P: Float64Array; readonly target: Target } | undefined;
   T: Float64Array;
   t = 0;
   lowest: number;
@@ -69,13 +71,20 @@ export class March {
   private readonly slope: Float64Array;
   private stageIndex = -1;
 
-  constructor(body: Conduction, start: number, target: Target, settings: MarchSettings) {
+  constructor(
+    body: Conduction,
+    start: number,
+    target: Target,
+    settings: MarchSettings,
+    also?: Pick<Target, 'reference' | 'z'>,
+  ) {
     this.body = body;
     this.target = target;
     this.settings = settings;
     this.stepper = new ImplicitStepper(esdirk4, body);
     this.T = new Float64Array(body.n).fill(start);
     this.P = new Float64Array(body.n);
+    this.also = also && { P: new Float64Array(body.n), target: { ...also, s: target.s } };
     this.U = new Float64Array(body.n);
     this.rate = new Float64Array(body.n);
     this.slope = new Float64Array(body.n);
@@ -104,10 +113,15 @@ export class March {
     let h = 0;
     let errorBefore = 1;
     let fresh = true;
+    // On the log's own clock: `start` added and taken away again may fall short of a corner, and never pass it.
+    let corner = 0;
     while (!reached && this.t < limit) {
-      const piece = pieceAt(course, this.t - start);
+      const piece = pieceAt(course, Math.max(corner, this.t - start));
+      corner = piece.until;
       this.body.medium = { C: piece.C, slope: piece.slope, from: this.t };
       const end = Math.min(limit, start + piece.until);
+      // A piece that is shorter than the clock can tell is over at once.
+      if (!(end > this.t)) continue;
       if (fresh) {
         this.stepper.begin(this.T, this.t, this.rate, this.slope);
         h = this.firstStep(0);
@@ -224,6 +238,8 @@ export class March {
       before !== undefined && before.stage === this.stageIndex ? before.d1 : new Float32Array(this.slope);
     const T1 = new Float64Array(stepper.T);
     addLethality(this.P, h, this.T, T1, this.slope, stepper.slope, 1, this.target);
+    if (this.also !== undefined)
+      addLethality(this.also.P, h, this.T, T1, this.slope, stepper.slope, 1, this.also.target);
     const m0 = body.mediumAt(this.t);
     const m1 = body.mediumAt(t);
     const step: StepRecord = {
