@@ -57,7 +57,10 @@ function Animal({ species, parts }: { readonly species: string; readonly parts: 
     <section className="animal" ref={ref}>
       <h2>{species}</h2>
       {width === 0 || segments.length === 0 ? null : (
-        <Figure scene={carcassBarScene(species, parts, { width })} caption="Each part as long as its share of the dressed weight." />
+        <Figure
+          scene={carcassBarScene(species, parts, { width })}
+          caption="Each part as long as its share of the dressed weight."
+        />
       )}
       {unknown.length === 0 ? null : <p className="quiet">No share known: {unknown.join(', ')}.</p>}
       {total > 100.5 ? (
