@@ -1,9 +1,9 @@
 /** What a batch still asks for, and what stops it from being closed as fit to serve. Pure: records in, sentences out. */
 import { judgePoints } from '../contract/judge.ts';
 import type { Judgement } from '../contract/records.ts';
+import { rulesOfStep } from '../contract/step-rules.ts';
 import type { Ask, Method, Step } from '../contract/steps.ts';
 import { findRule } from '../core/properties/rules.ts';
-import { rulesOfStep } from './step-rules.ts';
 
 export interface ReadingRecord {
   readonly id: string;

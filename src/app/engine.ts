@@ -3,20 +3,21 @@
  * where it runs (a worker thread for a server); the tasks are plain data and so are their answers.
  */
 import { inInputTerms, runCook } from '../contract/cook.ts';
-import { judgePoints, runJudge } from '../contract/judge.ts';
+import { asRuleVerdict, judgePoints, runJudge } from '../contract/judge.ts';
 import { chillStepOf, programmeOf } from '../contract/method-cook.ts';
 import type { HowRead } from '../contract/probe-log/types.ts';
 import { readProbeLog } from '../contract/probe-log.ts';
 import { InputProblems } from '../contract/problem.ts';
 import type { Judgement } from '../contract/records.ts';
+import { rulesOfStep } from '../contract/step-rules.ts';
 import type { Method, StepOf } from '../contract/steps.ts';
 import { Contradiction, OutOfRange } from '../core/errors.ts';
 import { cook } from '../core/heat/cook.ts';
-import type { CookResult } from '../core/heat/types.ts';
+import { foreseenCooking, foreseenCooling, lessThanUsual } from '../core/method/foreseen-rules.ts';
 import { verdictOf } from '../core/method/verdict.ts';
+import type { Verdict } from '../core/microbes/judge.ts';
 import { findRule, type Rule } from '../core/properties/rules.ts';
 import { AppError } from './errors.ts';
-import { rulesOfStep } from './step-rules.ts';
 
 /** What the engine foresees for one cook step and the chilling that follows it. */
 export interface Foreseen {
@@ -25,6 +26,12 @@ export interface Foreseen {
   readonly lethalityAtLiftOutMin: number;
   readonly neededMin: number;
   readonly passes: boolean;
+  /** Why the answer must not be relied on, whatever its number says (a frozen piece). */
+  readonly doubts: readonly string[];
+  /** The target is the kitchen's own and asks for less than 70 °C for 2 min. */
+  readonly ownTarget: boolean;
+  /** The six hours on the way up, whether the step names them or not. */
+  readonly comeUp: Judgement | null;
   /** The highest temperature anywhere in the piece at any time. */
   readonly warmestC: number;
   /** The rules the cook step is held to, on the coldest point. */
@@ -104,37 +111,26 @@ function foresee(method: Method, cookStepId: string): Foreseen {
   const result = cook(problem, { mode: 'fine' });
   const chill = chillStepOf(method, cookStepId);
   const lifted = result.stages[cookStages - 1]?.end ?? 0;
-  // Between the engine's own points the temperature is a straight line: they are no readings, and have no holes.
-  const gap = 86_400;
+  const verdict = verdictOf(problem, result, cookStages);
   return {
     lethalityMin: result.lethality.s / 60,
-    lethalityAtLiftOutMin: verdictOf(problem, result, cookStages).gotAtLiftOut / 60,
+    lethalityAtLiftOutMin: verdict.gotAtLiftOut / 60,
     neededMin: problem.target.s / 60,
     passes: result.lethality.passes,
     warmestC: result.history.warmest.reduce((a, b) => Math.max(a, b), Number.NEGATIVE_INFINITY),
-    cooking: judgePoints(series(result, 'coldSpot'), rulesOf(rulesOfStep(step)), { gap }).map(asJudgement),
+    doubts: verdict.doubts.map((d) => d.what),
+    ownTarget: lessThanUsual(problem.target),
+    cooking: foreseenCooking(result, rulesOf(rulesOfStep(step))).map(told),
+    comeUp: foreseenCooking(result, rulesOf(['us-come-up-6h'])).map(told)[0] ?? null,
     chilling:
       chill === undefined || chill.rules.length === 0
         ? []
-        : judgePoints(series(result, 'warmest'), rulesOf(chill.rules), {
-            gap,
-            cookEnd: lifted,
-            chillStart: lifted,
-          }).map(asJudgement),
+        : foreseenCooling(result, rulesOf(chill.rules), { cookEnd: lifted, chillStart: lifted }).map(told),
     unreached: result.stages.flatMap((stage, i) =>
       stage.reached ? [] : [{ name: stage.name, chilling: i >= cookStages }],
     ),
     basis: result.basis.map((b) => b.what),
   };
-}
-
-function series(result: CookResult, what: 'coldSpot' | 'warmest'): { s: number; C: number }[] {
-  const points: { s: number; C: number }[] = [];
-  for (const [i, s] of result.history.t.entries()) {
-    const C = result.history[what][i];
-    if (C !== undefined && s > (points.at(-1)?.s ?? Number.NEGATIVE_INFINITY)) points.push({ s, C });
-  }
-  return points;
 }
 
 function rulesOf(ids: readonly string[]): Rule[] {
@@ -188,6 +184,8 @@ function readLog(task: Extract<Task, { kind: 'read log' }>): LogRead {
     judgements: judgePoints(points, rules).map(asJudgement),
   };
 }
+
+const told = (verdict: Verdict): Judgement => asJudgement(asRuleVerdict(verdict));
 
 /** The part of a verdict that is kept with a record. */
 export const asJudgement = (v: ReturnType<typeof judgePoints>[number]): Judgement => ({

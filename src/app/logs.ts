@@ -2,6 +2,7 @@
 import { desc, eq } from 'drizzle-orm';
 import type { BodyOf } from '../contract/operations.ts';
 import type { ProbeLog } from '../contract/records.ts';
+import { rulesOfStep } from '../contract/step-rules.ts';
 import type { Method } from '../contract/steps.ts';
 import type { Db } from '../store/store.ts';
 import * as t from '../store/tables.ts';
@@ -11,7 +12,6 @@ import { sha256 } from './digest.ts';
 import { dishRow, versionRow } from './dishes.ts';
 import { AppError, notFound } from './errors.ts';
 import { probeLogDigest } from './record-digests.ts';
-import { rulesOfStep } from './step-rules.ts';
 
 type Input = BodyOf<'importLog'>;
 

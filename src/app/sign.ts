@@ -1,7 +1,8 @@
 /** Signing a version: the law is asked, the engine is run, and what they said is kept with the signature. */
 import { eq } from 'drizzle-orm';
 import type { Problem } from '../contract/problem.ts';
-import type { SignedEvidence, Version } from '../contract/records.ts';
+import type { Place, SignedEvidence, Version } from '../contract/records.ts';
+import { leastCore, measuresCore, rulesOfStep } from '../contract/step-rules.ts';
 import type { Method, Step, StepOf } from '../contract/steps.ts';
 import { lawOf } from '../core/properties/parts-law.ts';
 import { findRule } from '../core/properties/rules.ts';
@@ -10,8 +11,8 @@ import { type Actor, type App, asKitchen, change, kitchenOf, look } from './app.
 import { asVersion, dishRow, draft, namesIn, versionRow } from './dishes.ts';
 import type { Foreseen } from './engine.ts';
 import { AppError } from './errors.ts';
+import { methodCautions } from './method-cautions.ts';
 import { signatureDigest } from './record-digests.ts';
-import { rulesOfStep } from './step-rules.ts';
 
 const standing = [
   'A computed temperature is no measurement: the probe in the batch decides.',
@@ -29,7 +30,7 @@ export async function signVersion(app: App, actor: Actor, versionId: string, rev
   checkLaw(dish, method, place);
   checkComplete(dish, method);
   // The engine runs outside the transaction; that the draft is still this one is asked again under its lock.
-  const evidence = await foreseeAll(app, method);
+  const evidence = await foreseeAll(app, method, place);
   return change(app, actor, async ({ tx, kitchen, person, now, tell }) => {
     await draft(tx, kitchen.id, versionId, rev);
     const signature = { status: 'signed', signedAt: now, signedBy: person.id, evidence };
@@ -61,11 +62,7 @@ const whatToDo: Readonly<Record<string, string>> = {
     'Ask your local authority in writing, and give the animal and the part by the names the trade uses.',
 };
 
-function checkLaw(
-  dish: { species: string; part: string },
-  method: Method,
-  place: Parameters<typeof lawOf>[2],
-): void {
+function checkLaw(dish: { species: string; part: string }, method: Method, place: Place): void {
   const problems: Problem[] = [];
   const asked = [
     { path: 'part', part: dish.part, always: true },
@@ -121,6 +118,12 @@ function checkComplete(dish: { species: string; part: string }, method: Method):
             found: JSON.stringify(rule),
             allowed: 'the id of a rule of the book',
           });
+    if (step.kind === 'cook' && !measuresCore(step))
+      problems.push({
+        path: `method[${i}].asks`,
+        found: `"${step.name}" asks for no measurement of the core`,
+        allowed: `a core log, or a critical temperature of at least ${leastCore} °C`,
+      });
     const logs = step.asks.findIndex((ask) => ask.kind === 'core log');
     if (logs >= 0 && rulesOfStep(step).length === 0)
       problems.push({
@@ -133,10 +136,10 @@ function checkComplete(dish: { species: string; part: string }, method: Method):
     throw new AppError('unfinished', `The method is not ready to sign: ${tellAll(problems)}`, problems);
 }
 
-async function foreseeAll(app: App, method: Method): Promise<SignedEvidence> {
+async function foreseeAll(app: App, method: Method, place: Place): Promise<SignedEvidence> {
   const problems: Problem[] = [];
   const verdicts: SignedEvidence['verdicts'] = [];
-  const cautions = [...standing];
+  const cautions = [...standing, ...methodCautions(method, place)];
   for (const [i, step] of method.entries()) {
     if (step.kind !== 'cook') continue;
     let seen: Foreseen;
@@ -176,6 +179,18 @@ function unsafe(step: StepOf<'cook'>, i: number, seen: Foreseen): Problem[] {
       found: `"${step.name}": ${figure(Math.floor(seen.lethalityMin * 100) / 100)} min at ${step.target.referenceC} °C at the coldest point`,
       allowed: `${seen.neededMin} min; cook longer or hotter, or make the piece slimmer`,
     });
+  if (seen.doubts.length > 0)
+    problems.push({
+      path: `method[${i}]`,
+      found: `"${step.name}": not known (${seen.doubts.join('; ')})`,
+      allowed: 'a programme that the engine can answer for: nothing frozen when the cook begins',
+    });
+  if (seen.comeUp?.passes === false)
+    problems.push({
+      path: `method[${i}].stages`,
+      found: `"${step.name}" warms too slowly: ${seen.comeUp.why}`,
+      allowed: 'a quicker way up: no cook undoes toxin that is formed on it',
+    });
   for (const verdict of seen.cooking)
     if (verdict.passes !== true)
       problems.push({
@@ -196,8 +211,16 @@ function unsafe(step: StepOf<'cook'>, i: number, seen: Foreseen): Problem[] {
 
 function cautionsOf(step: StepOf<'cook'>, seen: Foreseen): string[] {
   const cautions: string[] = [];
+  const { referenceC, zC, min } = step.target;
+  if (seen.ownTarget)
+    cautions.push(
+      `"${step.name}" has a target of the kitchen’s own, ${min} min at ${referenceC} °C (z ${zC} °C), which is less than 70 °C for 2 min. It is signed because it also meets ${seen.cooking.map((v) => v.title).join('; ')}.`,
+    );
+  if (seen.comeUp?.passes === null) cautions.push(`On the way up in "${step.name}": ${seen.comeUp.why}`);
   if (!step.asks.some((ask) => ask.kind === 'core log'))
-    cautions.push(`"${step.name}" asks for no core log: no batch of it will have a measured core to show.`);
+    cautions.push(
+      `"${step.name}" asks for no core log: a batch of it will have single readings of the core to show, and no time at temperature.`,
+    );
   for (const verdict of seen.chilling)
     if (verdict.passes !== true)
       cautions.push(`Chilling after "${step.name}" is not foreseen to meet ${verdict.title}: ${verdict.why}`);

@@ -169,6 +169,9 @@ function answer(verdict: Verdict): RuleVerdict {
   };
 }
 
+/** A verdict of the core in the contract's terms. */
+export const asRuleVerdict = answer;
+
 /** Judges points in seconds, as a probe log gives them, by rules of the book. */
 export function judgePoints(
   points: readonly { readonly s: number; readonly C: number }[],

@@ -5,6 +5,9 @@ import { toProblem } from './cook.ts';
 import { InputProblems } from './problem.ts';
 import type { Method, Step, StepOf } from './steps.ts';
 
+/** By which rules of cooking find their coldest point: 70 °C, z 7.5 °C. */
+const usual = { reference: 70, z: 7.5 } as const;
+
 /** Thermal resistance of a wrap [m² K/W]: layers × thickness / conductivity. */
 export function wrapResistance(wrap: Pick<StepOf<'wrap'>, 'layers' | 'micrometres' | 'kWmK'>): number {
   return (wrap.layers * wrap.micrometres * 1e-6) / wrap.kWmK;
@@ -86,5 +89,12 @@ export function programmeOf(
         allowed: 'at least one stage: a medium, its temperature and how long',
       },
     ]);
-  return { problem: toProblem(input), cookStages: cook.stages.length };
+  const problem = toProblem(input);
+  const { reference, z } = problem.target;
+  // By a target of the kitchen's own the least treated point may be another than by what rules of cooking count.
+  const asUsual = reference === usual.reference && z === usual.z;
+  return {
+    problem: asUsual ? problem : { ...problem, alsoLeast: usual },
+    cookStages: cook.stages.length,
+  };
 }

@@ -1,7 +1,9 @@
 /** The method card: one A4 page for the wall, from which whoever is on shift gets the same result. */
+import { rulesOfStep } from '../contract/step-rules.ts';
 import type { Ask, Step } from '../contract/steps.ts';
 import type { Place } from '../core/heat/types.ts';
-import { type CookVerdict, type RestsOn, verdictOf } from '../core/method/verdict.ts';
+import { foreseenCooking, lessThanUsual } from '../core/method/foreseen-rules.ts';
+import { type RestsOn, verdictOf } from '../core/method/verdict.ts';
 import { findRule } from '../core/properties/rules.ts';
 import { cite } from '../core/sources.ts';
 import { cookingCautions, deference, placeName } from './cautions.ts';
@@ -51,12 +53,24 @@ const reckoned: Readonly<Record<RestsOn, Omit<VerdictText, 'text'>>> = {
   after: { word: '▲ Reckoned to hold only with what comes after lifting out', colour: 'ember' },
 };
 
-function verdictText(verdict: CookVerdict, cooked: CookedStep, units: Units): VerdictText {
+function verdictText(step: Step, cooked: CookedStep, units: Units): VerdictText {
+  const verdict = verdictOf(cooked.problem, cooked.result, cooked.cookStages);
+  const rules = rulesOfStep(step).flatMap((id) => findRule(id) ?? []);
+  const unmet = foreseenCooking(cooked.result, rules).filter((rule) => rule.passes !== true);
+  const own = lessThanUsual(cooked.problem.target)
+    ? ' The target is the kitchen’s own, and less than 70\u00a0°C for 2\u00a0min.'
+    : '';
   const reference = temperature(cooked.problem.target.reference, units);
   const minutes = (s: number) => worth(s / 60, verdict.needed / 60);
   const had = `The coldest point, ${placeText(verdict.coldSpot, units)}, gets ${minutes(verdict.got)} at ${reference} or its equal (z ${number(cooked.problem.target.z, 1)}\u00a0°C); it needs ${number(verdict.needed / 60, 1)}\u00a0min.`;
   const out = `At lifting out, after ${duration(verdict.liftOut / 60)}, it is at ${temperature(Math.floor(verdict.coreAtLiftOut * 10) / 10, units)} and has had ${minutes(verdict.gotAtLiftOut)}.`;
-  if (verdict.word === 'holds') return { ...reckoned[verdict.restsOn], text: `${had} ${out}` };
+  if (verdict.word === 'holds' && unmet.length > 0)
+    return {
+      word: 'Does not meet its rule',
+      colour: 'rust',
+      text: `${unmet.map((rule) => `${rule.rule.title}: ${rule.why.replaceAll('into the log', 'into the cook')}`).join(' ')}${own} Not to be served as it stands.`,
+    };
+  if (verdict.word === 'holds') return { ...reckoned[verdict.restsOn], text: `${had} ${out}${own}` };
   if (verdict.word === 'short')
     return { word: 'Does not hold', colour: 'rust', text: `${had} ${out} Not to be served as it stands.` };
   return {
@@ -84,7 +98,7 @@ class Notes {
 /** The rules a core log of this step is judged by, as one limit each. */
 function ruleLimits(step: Step, notes: Notes): Limit[] {
   if (step.kind !== 'cook' && step.kind !== 'chill') return [];
-  return step.rules.map((id) => {
+  return rulesOfStep(step).map((id) => {
     const rule = findRule(id);
     if (rule === undefined) return { text: `rule ${id} is not in the book, so unknown: ask`, note: 0 };
     return {
@@ -144,7 +158,7 @@ function stepOf(step: Step, i: number, data: MethodCardData, fit: Fit, notes: No
             text: 'The engine has not been run on this step. Not to be served as it stands.',
           }
         : isCooked(cook)
-          ? verdictText(verdictOf(cook.problem, cook.result, cook.cookStages), cook, units)
+          ? verdictText(step, cook, units)
           : { word: 'Unknown', colour: 'rust', text: `${cook.why} Not to be served as it stands.` };
   return {
     n: String(i + 1),

@@ -15,7 +15,7 @@ import { addPerson, createKitchen, listKitchens, listPeople } from '../../src/ap
 import { signVersion } from '../../src/app/sign.ts';
 import { addTrial, closeTrial, listTrials } from '../../src/app/trials.ts';
 import { Dish, DishSummary, Kitchen, Trial, Version } from '../../src/contract/records.ts';
-import type { Method } from '../../src/contract/steps.ts';
+import type { CookStep, Method } from '../../src/contract/steps.ts';
 import {
   appOn,
   cookStep,
@@ -198,7 +198,7 @@ eachStore('a kitchen and its dishes', (making) => {
     // Nor does naming no rule at all.
     const none = await idea([
       trimStep,
-      cookStep(20, { target: { referenceC: 70, zC: 7.5, min: 0.000001 }, rules: [], asks: [] }),
+      cookStep(20, { target: { referenceC: 70, zC: 7.5, min: 0.000001 }, rules: [] }),
     ]);
     await expect(signVersion(k.app, k.actor, none.current.id, 0)).rejects.toEqual(refused('unsafe'));
     // Nor a rule that speaks of something else than cooking.
@@ -210,6 +210,79 @@ eachStore('a kitchen and its dishes', (making) => {
     const stages = [{ name: 'fry', mediumC: 90, hWm2K: 500, until: { coldestC: 92, atMostMin: 120 } }];
     const never = await idea([trimStep, cookStep(50, { stages })]);
     await expect(signVersion(k.app, k.actor, never.current.id, 0)).rejects.toThrow(/"fry" is not reached/);
+  });
+
+  it('refuses what only looks cooked: by a lax target, from frozen, warmed too slowly', async () => {
+    const tried = async (more: Partial<CookStep>, min = 50) => {
+      const { current } = await idea([trimStep, cookStep(min, more)]);
+      return signVersion(k.app, k.actor, current.id, 0).then(
+        () => 'signed',
+        (e: { code: string; message: string }) => `${e.code}: ${e.message}`,
+      );
+    };
+    // Warm at the start, cooled, seared: by z 50 °C the well-cooked surface is the point that got least.
+    const seared = {
+      body: {
+        shape: 'cylinder' as const,
+        diameterMm: 150,
+        layers: [{ name: 'meat', composition: muscle }],
+      },
+      startC: 60,
+      stages: [
+        { name: 'cool', mediumC: 5, hWm2K: 20, until: { min: 120 } },
+        { name: 'sear', mediumC: 180, hWm2K: 300, until: { min: 12 } },
+      ],
+      target: { referenceC: 50, zC: 50, min: 1 },
+    };
+    expect(await tried(seared)).toMatch(/^unsafe: .*70 °C for 2 minutes/);
+    expect(await tried({ startC: -2 })).toMatch(/^unsafe: .*not known .*ice is not modelled/);
+    const slow = [
+      { name: 'warm', mediumC: 45, hWm2K: 500, until: { min: 420 } },
+      { name: 'steam', mediumC: 100, hWm2K: 1000, until: { min: 50 } },
+    ];
+    expect(await tried({ stages: slow })).toMatch(/^unsafe: .*warms too slowly/);
+    expect(await tried({ asks: [] })).toMatch(/^unfinished: .*no measurement of the core/);
+    const low = { id: uuid(), kind: 'temperature' as const, label: 'Core', low: 40, critical: true };
+    expect(await tried({ asks: [low] })).toMatch(/^unfinished: .*no measurement of the core/);
+    expect(await tried({ asks: [{ ...low, low: 75 }] })).toBe('signed');
+  });
+
+  it('says with the signature what the kitchen set for itself and what the method leaves open', async () => {
+    const chill = {
+      kind: 'chill' as const,
+      id: uuid(),
+      name: 'Chill',
+      how: '',
+      handsMin: 0,
+      asks: [],
+      stages: [{ name: 'ice', mediumC: 1, hWm2K: 400, until: { warmestC: 5 } }],
+      rules: [],
+    };
+    const keep = {
+      kind: 'keep' as const,
+      id: uuid(),
+      name: 'Keep',
+      how: '',
+      handsMin: 0,
+      asks: [],
+      maxC: 12,
+      days: 21,
+      packed: 'vacuum-packed' as const,
+    };
+    const signed = async (method: Method) =>
+      (await signVersion(k.app, k.actor, (await idea(method)).current.id, 0)).evidence?.cautions.join('\n');
+    const own = { target: { referenceC: 50, zC: 50, min: 1 }, rules: ['us-food-code-145f-whole'] };
+    const laxly = await signed([trimStep, cookStep(50, own), keep]);
+    expect(laxly).toMatch(
+      /target of the kitchen’s own, 1 min at 50 °C \(z 50 °C\), which is less than 70 °C/,
+    );
+    expect(laxly).toMatch(/145 °F .*published for United States.*not poultry, not stuffed, not minced/);
+    expect(laxly).toMatch(/no chill step stands before it/);
+    expect(laxly).toMatch(/"Keep" allows 12 °C; Kept cold at 8 °C or below/);
+    expect(laxly).toMatch(/vacuum-packed for 21 days/);
+    const plainly = await signed([trimStep, cookStep(50), chill, { ...keep, maxC: 3, days: 3 }]);
+    expect(plainly).toMatch(/"Chill" is held to no rule of cooling/);
+    expect(plainly).not.toMatch(/kitchen’s own|no chill step|published for|vacuum/);
   });
 
   it('refuses to sign what is not finished, and says what is missing', async () => {

@@ -111,6 +111,32 @@ describe('cook, at the edge of what can be computed', () => {
     expect(() => cook(steep)).toThrow(/diameter changes less/);
   });
 
+  test('follows a climb of milliseconds after a day, and lethality never falls by a hair', () => {
+    const r = cook({
+      body: { shape: 'slab', thickness: 0.02, layers },
+      start: 60,
+      stages: [
+        { name: 'day', medium: 60, h: 400, until: { kind: 'time', s: 86_400 } },
+        {
+          name: 'log',
+          medium: [
+            { t: 0, C: 60 },
+            { t: 0.006, C: 150 },
+            { t: 60, C: 20 },
+            { t: 60.006, C: 140 },
+          ],
+          h: 20_000,
+          until: { kind: 'time', s: 3600 },
+        },
+      ],
+      target: { reference: 70, z: 1, s: 120 },
+    });
+    const { lethality } = r.history;
+    for (let i = 1; i < lethality.length; i++)
+      expect(lethality[i] as number).toBeGreaterThanOrEqual(lethality[i - 1] as number);
+    expect(lethality.at(-1)).toBe(r.lethality.s);
+  });
+
   test('holds the account of an instant against what is stored', () => {
     const hot = cook({
       body: { shape: 'sphere', diameter: 0.5, layers },

@@ -47,12 +47,18 @@ export function cook(problem: CookProblem, options: CookOptions = {}): CookResul
   const probePlaces = (problem.probes ?? []).map((p, i) => weightsAt(mesh, p.place, `probes[${i}].place`));
   const materials = body.layers.map((layer, i) => materialOf(layer, `body.layers[${i}]`));
   const conduction = new Conduction(mesh, materials);
-  const march = new March(conduction, problem.start, target, {
-    tolerance: options.tolerance ?? (coarse ? 0.3 : 0.02),
-    logTolerance: coarse ? 0.25 : 0.05,
-    keepLethality: options.frames !== undefined,
-    ...(options.onProgress ? { onProgress: options.onProgress } : {}),
-  });
+  const march = new March(
+    conduction,
+    problem.start,
+    target,
+    {
+      tolerance: options.tolerance ?? (coarse ? 0.3 : 0.02),
+      logTolerance: coarse ? 0.25 : 0.05,
+      keepLethality: options.frames !== undefined,
+      ...(options.onProgress ? { onProgress: options.onProgress } : {}),
+    },
+    problem.alsoLeast,
+  );
   const startField = march.T;
   const ends: StageEnd[] = problem.stages.map((stage) => march.run(stage));
   checkBounded(problem, march, Math.max(1, coarse ? 4 : 0));
@@ -63,6 +69,7 @@ export function cook(problem: CookProblem, options: CookOptions = {}): CookResul
   for (const v of conduction.volume) total += v;
   const share = Float64Array.from(conduction.volume, (v) => v / total);
   const firstMedium = problem.stages[0].medium;
+  const also = march.also && coldSpotOf(mesh, conduction.exposed, march.also.P);
   const { history, probes } = historyOf({
     start: startField,
     medium0: typeof firstMedium === 'number' ? firstMedium : firstMedium[0].C,
@@ -70,7 +77,7 @@ export function cook(problem: CookProblem, options: CookOptions = {}): CookResul
     share,
     coldSpot: spot.weights,
     surface,
-    probes: probePlaces,
+    probes: also === undefined ? probePlaces : [...probePlaces, also.weights],
     target,
     tolerance: coarse ? 0.2 : 0.03,
   });
@@ -91,6 +98,7 @@ export function cook(problem: CookProblem, options: CookOptions = {}): CookResul
       passes: lethality >= target.s,
     },
     history,
+    ...(also === undefined ? {} : { alsoLeast: (probes[probePlaces.length] as (typeof probes)[number]).C }),
     heatBalancePct: exchanged > 0 ? (100 * Math.abs(imbalance)) / exchanged : 0,
     probes: (problem.probes ?? []).map((p, i) => ({ name: p.name, ...probes[i] })),
     mesh: { shape: mesh.shape, nu: mesh.nu, nv: mesh.nv, x: mesh.x, y: mesh.y, interfaces: mesh.interfaces },

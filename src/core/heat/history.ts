@@ -76,11 +76,15 @@ export function historyOf(order: SeriesOrder): {
       rows.push(rb);
     };
     split(0, 1, view.at(0), view.at(1), 0);
+    // Part of a step is summed at other points than the whole: by a hair it may come to more, which nothing that adds up does.
+    const whole = places.map((place, q) => totals[q] + lethalityWithin(step, place, 1, target));
     for (const s of ends) {
       t.push(s === 1 ? step.t + step.h : step.t + s * step.h);
       medium.push(step.m0 + s * (step.m1 - step.m0));
       places.forEach((place, q) => {
-        lethality[q].push(totals[q] + lethalityWithin(step, place, s, target));
+        const before = lethality[q][lethality[q].length - 1];
+        const now = s === 1 ? whole[q] : totals[q] + lethalityWithin(step, place, s, target);
+        lethality[q].push(Math.max(before, Math.min(whole[q], now)));
       });
     }
     places.forEach((_, q) => {

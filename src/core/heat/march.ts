@@ -136,11 +136,11 @@ export class March {
         const ratio = outcome.error / this.settings.tolerance;
         if (!outcome.converged || !(ratio <= 1)) {
           h = outcome.converged ? length * Math.max(0.2, 0.9 * ratio ** -0.25) : length / 4;
-          if (h < 1e-9 * Math.max(1, this.t))
+          if (h < 1e-12 * Math.max(1, this.t))
             throw new Error(`the time step fell to ${h} s at ${this.t} s without converging`);
           continue;
         }
-        if (this.swings(length)) {
+        if (length > 1e-9 * Math.max(1, this.t) && this.swings(length)) {
           h = length / 2;
           continue;
         }

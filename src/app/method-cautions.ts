@@ -1,0 +1,75 @@
+/** What a method leaves open or sets for itself, said where it is signed. None of it is judged; all of it is told. */
+import type { Place } from '../contract/records.ts';
+import { usualCooking } from '../contract/step-rules.ts';
+import type { Method, Step } from '../contract/steps.ts';
+import { findRule } from '../core/properties/rules.ts';
+
+/** Ids of rules that were published for a place begin with one of these. */
+const home: Readonly<Record<Place, RegExp>> = {
+  'GB-ENG': /^(gb|eu)-/,
+  'GB-WLS': /^(gb|eu)-/,
+  'GB-NIR': /^(gb|eu)-/,
+  'GB-SCT': /^(gb|eu|scotland)-/,
+  EU: /^eu-/,
+  US: /^us-/,
+};
+
+/** Highest temperature that chilled food is kept at by law or code where the kitchen is [°C]; the rule it stands in. */
+const coldest: Readonly<Record<Place, { readonly C: number; readonly rule: string } | null>> = {
+  'GB-ENG': { C: 8, rule: 'gb-cold-hold-8c' },
+  'GB-WLS': { C: 8, rule: 'gb-cold-hold-8c' },
+  'GB-NIR': { C: 8, rule: 'gb-cold-hold-8c' },
+  'GB-SCT': null,
+  EU: null,
+  US: { C: 5, rule: 'us-cold-hold-5c' },
+};
+
+/** Vacuum-packed and chilled, without a further hurdle, food is given no more than this [days]. */
+const packedDays = 10;
+
+function ofRules(step: Step, place: Place): string[] {
+  if (step.kind !== 'cook' && step.kind !== 'chill') return [];
+  return step.rules.flatMap((id) => {
+    const rule = findRule(id);
+    if (rule === undefined || id === usualCooking) return [];
+    const abroad = home[place].test(id) ? '' : `, published for ${rule.place}, not for your place`;
+    return [
+      `"${step.name}" answers to ${rule.title}${abroad}. It is for ${rule.appliesTo}; whether this dish is one of them is for you and your local authority to say.`,
+    ];
+  });
+}
+
+function ofKeeping(method: Method, i: number, place: Place): string[] {
+  const step = method[i];
+  if (step?.kind !== 'keep') return [];
+  const cautions: string[] = [];
+  const limit = coldest[place];
+  if (limit !== null && step.maxC > limit.C)
+    cautions.push(
+      `"${step.name}" allows ${step.maxC} °C; ${findRule(limit.rule)?.title ?? limit.rule} is what holds where you are.`,
+    );
+  const cooked = method.slice(0, i).findLastIndex((s) => s.kind === 'cook');
+  if (cooked >= 0 && !method.slice(cooked, i).some((s) => s.kind === 'chill'))
+    cautions.push(
+      `"${step.name}" keeps what was cooked, and no chill step stands before it: how fast it cools is neither computed nor asked.`,
+    );
+  const spores = method.some(
+    (s) => s.kind === 'cook' && s.rules.some((id) => id === 'gb-90c-10min' || id === 'us-90c-10min'),
+  );
+  if (step.packed === 'vacuum-packed' && step.days > packedDays && !spores)
+    cautions.push(
+      `"${step.name}" keeps it vacuum-packed for ${step.days} days. Guidance gives ${packedDays} days at 3 to 8 °C unless 90 °C for 10 min, acid, salt or dryness stops non-proteolytic Clostridium botulinum; nothing here shows one of them.`,
+    );
+  return cautions;
+}
+
+/** Everything that the one who signs must have read about the method itself. */
+export function methodCautions(method: Method, place: Place): string[] {
+  return method.flatMap((step, i) => [
+    ...ofRules(step, place),
+    ...(step.kind === 'chill' && step.rules.length === 0
+      ? [`"${step.name}" is held to no rule of cooling: how fast it must be is nowhere said.`]
+      : []),
+    ...ofKeeping(method, i, place),
+  ]);
+}
