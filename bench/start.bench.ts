@@ -28,6 +28,7 @@ async function start(): Promise<{ ready: number; stopped: number; code: number |
   while (url === undefined) {
     await new Promise((resolve) => setTimeout(resolve, 20));
     url = /is at (http:\S+)\//.exec(said)?.[1];
+    if (child.exitCode !== null) throw new Error(`npm start ended with ${child.exitCode}: ${said}`);
     if (performance.now() - began > 300_000) throw new Error(`no server after 300 s: ${said}`);
   }
   const page = await (await fetch(`${url}/`)).text();
