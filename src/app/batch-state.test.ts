@@ -7,6 +7,7 @@ import {
   holdsOf,
   type LogRecord,
   limitOf,
+  outAndDecided,
   type ReadingRecord,
   stateOf,
 } from './batch-state.ts';
@@ -84,9 +85,41 @@ describe('stateOf', () => {
 
   it('takes a decision only for what was known when it was taken', () => {
     expect(blocking([reading(9, 5)], [decision('chilled faster', 4)])).toHaveLength(1);
-    expect(blocking([reading(9, 5)], [decision('chilled faster', 5)])).toEqual([]);
+    expect(blocking([reading(9, 5), reading(2, 6)], [decision('chilled faster', 5)])).toEqual([]);
     expect(blocking([reading(9, 5)], [decision('chilled faster', 6, 'cook')])).toHaveLength(1);
     expect(blocking([reading(9, 5)], [decision('chilled faster', 6, 'keep', 'other')])).toHaveLength(1);
+  });
+
+  it('wants a temperature that was out measured again, whatever was decided', () => {
+    const again = /not been measured again/;
+    expect(blocking([reading(9, 5)], [decision('chilled faster', 5)])).toEqual([
+      expect.stringMatching(again),
+    ]);
+    expect(blocking([reading(2, 4), reading(9, 5)], [decision('chilled faster', 6)])).toHaveLength(1);
+    expect(blocking([reading(9, 5), reading(8, 7)], [decision('chilled faster', 8)])).toHaveLength(2);
+  });
+
+  it('never lets through a cook that nothing measured', () => {
+    const bare = [{ kind: 'cook', id: 'cook', name: 'Steam', asks: [], rules: [] }] as unknown as Method;
+    const state = (logs: LogRecord[]) => stateOf({ method: bare, readings: [], decisions: [], logs });
+    expect(state([]).blocking).toEqual([expect.stringMatching(/Steam: nothing measures the core/)]);
+    expect(state([log(null, 1)]).blocking).toHaveLength(1);
+    expect(state([log(true, 1)]).blocking).toEqual([]);
+  });
+
+  it('says what was out although it was decided on', () => {
+    const records = {
+      method,
+      readings: [reading(9, 5), reading(2, 6)],
+      decisions: [decision('chilled faster', 5)],
+      logs: [log(false, 1), log(true, 2)],
+    };
+    expect(outAndDecided(records)).toEqual([
+      'Keep: "Cold room" was 9 °C, allowed -1 to 3 °C',
+      'the log log 1 did not hold (70 °C for 2 min)',
+    ]);
+    const slip = reading(20, 1);
+    expect(outAndDecided({ ...records, readings: [slip, reading(2, 2, slip.id)], logs: [] })).toEqual([]);
   });
 
   it('lets a corrected line rest and its correction stand', () => {

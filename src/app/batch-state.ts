@@ -1,7 +1,7 @@
 /** What a batch still asks for, and what stops it from being closed as fit to serve. Pure: records in, sentences out. */
 import { judgePoints } from '../contract/judge.ts';
 import type { Judgement } from '../contract/records.ts';
-import { rulesOfStep } from '../contract/step-rules.ts';
+import { measuresCore, rulesOfStep } from '../contract/step-rules.ts';
 import type { Ask, Method, Step } from '../contract/steps.ts';
 import { findRule } from '../core/properties/rules.ts';
 
@@ -76,7 +76,8 @@ export function stateOf(records: BatchRecords): BatchState {
   const standing = records.readings.filter((r) => !corrected.has(r.id));
   const blocking: string[] = [];
   let open = 0;
-  for (const step of records.method)
+  for (const step of records.method) {
+    if (step.kind === 'cook' && !measuresCore(step)) blocking.push(...unmeasured(step, records.logs));
     for (const ask of step.asks) {
       const answers = standing.filter((r) => r.stepId === step.id && r.askId === ask.id);
       const logs = ask.kind === 'core log' ? records.logs.filter((log) => log.stepId === step.id) : [];
@@ -87,6 +88,7 @@ export function stateOf(records: BatchRecords): BatchState {
           : readingBlocks(step, ask, answers, records.decisions)),
       );
     }
+  }
   blocking.push(...decisionBlocks(records));
   return { open, out: standing.filter((r) => r.holds === 'out').length, blocking };
 }
@@ -105,12 +107,16 @@ function readingBlocks(
 ): string[] {
   if (ask.critical !== true) return [];
   if (answers.length === 0) return [`${step.name}: "${ask.label}" has not been recorded.`];
-  return answers
-    .filter((r) => r.holds === 'out' && !decidedSince(decisions, step, ask, r.recordedAt))
-    .map(
-      (r) =>
-        `${step.name}: "${ask.label}" is ${r.value}${units[ask.kind] ?? ''}, allowed ${limitOf(ask)}; say what was done.`,
-    );
+  return answers.flatMap((r) => {
+    if (r.holds !== 'out') return [];
+    const is = `${step.name}: "${ask.label}" is ${r.value}${units[ask.kind] ?? ''}, allowed ${limitOf(ask)}`;
+    if (!decidedSince(decisions, step, ask, r.recordedAt)) return [`${is}; say what was done.`];
+    // What was done about a temperature is shown by measuring it again; a decision alone makes nothing cold or hot.
+    const since = answers.some((a) => a.holds === 'in' && a.recordedAt > r.recordedAt);
+    return ask.kind === 'temperature' && !since
+      ? [`${is}; something was done about it, but it has not been measured again within its limit.`]
+      : [];
+  });
 }
 
 function coreLogBlocks(
@@ -144,6 +150,35 @@ function coreLogBlocks(
       );
   }
   return blocks;
+}
+
+/** A version signed before the core had to be measured: only a log kept with the step shows that it was cooked. */
+function unmeasured(step: Step, logs: readonly LogRecord[]): string[] {
+  const judged = logs.filter((log) => log.stepId === step.id).flatMap((log) => log.judgements);
+  return rulesOfStep(step)
+    .filter((rule) => !judged.some((j) => j.rule === rule && j.passes === true))
+    .map(
+      (rule) =>
+        `${step.name}: nothing measures the core, and no log kept with it holds against ${findRule(rule)?.title ?? rule}.`,
+    );
+}
+
+/** What was out of its limit, or did not hold, although the batch may be closed: said wherever it is closed. */
+export function outAndDecided(records: BatchRecords): string[] {
+  const corrected = new Set(records.readings.flatMap((r) => (r.corrects === null ? [] : [r.corrects])));
+  const said: string[] = [];
+  for (const step of records.method)
+    for (const ask of step.asks) {
+      for (const r of records.readings)
+        if (r.askId === ask.id && r.stepId === step.id && r.holds === 'out' && !corrected.has(r.id))
+          said.push(
+            `${step.name}: "${ask.label}" was ${r.value}${units[ask.kind] ?? ''}, allowed ${limitOf(ask)}`,
+          );
+    }
+  for (const log of records.logs)
+    if (log.judgements.some((j) => j.passes === false))
+      said.push(`the log ${log.name} did not hold (${whyNot(log.judgements)})`);
+  return said;
 }
 
 const whyNot = (judgements: readonly Judgement[]) =>

@@ -14,9 +14,10 @@ import type { Db } from '../store/store.ts';
 import * as t from '../store/tables.ts';
 import { asLot } from './animals.ts';
 import { type Actor, type App, change, kitchenOf, look } from './app.ts';
-import { type BatchRecords, stateOf } from './batch-state.ts';
+import { type BatchRecords, outAndDecided, stateOf } from './batch-state.ts';
 import { nameOf, namesIn, versionRow } from './dishes.ts';
 import { AppError, notFound } from './errors.ts';
+import { closingDigest, startDigest } from './record-digests.ts';
 
 export type BatchRow = typeof t.batch.$inferSelect;
 
@@ -251,6 +252,7 @@ export const startBatch = (app: App, actor: Actor, input: BodyOf<'startBatch'>):
       action: 'started',
       subject: 'batch',
       subjectId: batch.id,
+      records: [{ table: 'batch_start', id: batch.id, sha256: startDigest(batch, lotIds) }],
       summary: `Batch ${code}: ${input.pieces} × ${made.dishName}, version ${version.number}${lots.length > 0 ? `, lots ${lots.map((l) => l.code).join(', ')}` : ''}.`,
     });
     return made;
@@ -324,6 +326,7 @@ export const closeBatch = (
       throw new AppError('invalid', 'Say why the batch is discarded.', [
         { path: 'note', found: 'nothing', allowed: 'a reason' },
       ]);
+    const outOf = outAndDecided((await recordsOf(tx, [row])).get(batchId) as BatchRecords);
     const [closed] = await tx
       .update(t.batch)
       .set({ status: input.as, closedAt: now, closedBy: person.id, closingNote: input.note })
@@ -334,10 +337,17 @@ export const closeBatch = (
       action: input.as === 'closed' ? 'closed' : 'discarded',
       subject: 'batch',
       subjectId: batchId,
-      summary: `Batch ${batch.code} ${input.as === 'closed' ? 'closed as fit to serve' : 'discarded'}${input.note === '' ? '' : `: ${input.note.slice(0, 200)}`}`,
+      summary: `Batch ${batch.code} ${input.as === 'closed' ? `closed as fit to serve${withWhat(outOf)}` : 'discarded'}${input.note === '' ? '' : `: ${input.note.slice(0, 200)}`}`,
+      records: [{ table: 'batch_close', id: batchId, sha256: closingDigest(closed) }],
     });
     return readBatch(tx, closed);
   });
+
+/** What is out is never left out where it is closed. */
+const withWhat = (said: readonly string[]): string =>
+  said.length === 0
+    ? ''
+    : `, with ${said.length} out of limit and decided on (${said.slice(0, 3).join('; ')}${said.length > 3 ? '; …' : ''})`;
 
 export const shut = (batch: Pick<BatchSummary, 'code' | 'status' | 'closedAt' | 'closedBy'>) =>
   `Batch ${batch.code} was ${batch.status} by ${batch.closedBy} at ${batch.closedAt} and takes no more records.`;

@@ -15,7 +15,14 @@ export interface Entry {
   readonly records?: readonly { readonly table: RecordTable; readonly id: string; readonly sha256: string }[];
 }
 
-export type RecordTable = 'reading' | 'decision' | 'probe_log' | 'version_save' | 'signature';
+export type RecordTable =
+  | 'reading'
+  | 'decision'
+  | 'probe_log'
+  | 'version_save'
+  | 'signature'
+  | 'batch_start'
+  | 'batch_close';
 
 export const firstHash = '0'.repeat(64);
 

@@ -1,5 +1,5 @@
 /** Probe logs: the file as it came is kept, read again here, and judged here; what a browser made of it is not trusted. */
-import { desc, eq } from 'drizzle-orm';
+import { and, desc, eq, ne } from 'drizzle-orm';
 import type { BodyOf } from '../contract/operations.ts';
 import type { ProbeLog } from '../contract/records.ts';
 import { rulesOfStep } from '../contract/step-rules.ts';
@@ -7,7 +7,7 @@ import type { Method } from '../contract/steps.ts';
 import type { Db } from '../store/store.ts';
 import * as t from '../store/tables.ts';
 import { type Actor, type App, change, look } from './app.ts';
-import { batchRow, readBatch, readLogs, shut } from './batches.ts';
+import { type BatchRow, batchRow, readBatch, readLogs, shut } from './batches.ts';
 import { sha256 } from './digest.ts';
 import { dishRow, versionRow } from './dishes.ts';
 import { AppError, notFound } from './errors.ts';
@@ -31,9 +31,11 @@ export async function importLog(app: App, actor: Actor, input: Input): Promise<P
   return change(app, actor, async ({ tx, kitchen, person, now, tell }) => {
     const again = await sameLog(tx, kitchen.id, input, print);
     if (again !== null) return again;
+    let doubts: string[] = [];
     if (input.batchId !== null) {
       const batch = await batchRow(tx, kitchen.id, input.batchId);
       if (batch.status !== 'open') throw new AppError('frozen', shut(await readBatch(tx, batch)));
+      doubts = await whoseLog(tx, batch, input, print, read.startedAt, now);
     }
     const row = {
       id: input.id,
@@ -49,7 +51,7 @@ export async function importLog(app: App, actor: Actor, input: Input): Promise<P
       how: read.how,
       points: read.points,
       startedAt: read.startedAt === null ? null : new Date(read.startedAt),
-      warnings: read.warnings,
+      warnings: [...read.warnings, ...doubts],
       judgements: read.judgements,
       personId: person.id,
       importedAt: now,
@@ -68,6 +70,46 @@ export async function importLog(app: App, actor: Actor, input: Input): Promise<P
     });
     return one(tx, kitchen.id, input.id);
   });
+}
+
+const halfADay = 43_200_000;
+
+/** Whether this file can be this batch's: it is for a person to judge, but never to find out afterwards. */
+async function whoseLog(
+  db: Db,
+  batch: BatchRow,
+  input: Input,
+  print: string,
+  startedAt: string | null,
+  now: Date,
+): Promise<string[]> {
+  const said: string[] = [];
+  if (startedAt !== null) {
+    const began = Date.parse(startedAt);
+    if (began < batch.startedAt.getTime() - halfADay)
+      said.push(
+        `By its own clock this log begins at ${startedAt}, more than half a day before the batch was begun: is it this batch’s?`,
+      );
+    if (began > now.getTime() + halfADay)
+      said.push(
+        `By its own clock this log begins at ${startedAt}, which is yet to come: is its clock right?`,
+      );
+  }
+  const kept = await db
+    .select({ code: t.batch.code })
+    .from(t.probeLog)
+    .innerJoin(t.batch, eq(t.batch.id, t.probeLog.batchId))
+    .where(
+      and(
+        eq(t.probeLog.kitchenId, batch.kitchenId),
+        eq(t.probeLog.sha256, print),
+        eq(t.probeLog.channel, input.channel),
+        ne(t.probeLog.batchId, batch.id),
+      ),
+    );
+  for (const code of new Set(kept.map((row) => row.code)))
+    said.push(`The same channel of the same file was kept for batch ${code}: whose log is it?`);
+  return said;
 }
 
 async function one(db: Db, kitchenId: string, logId: string): Promise<ProbeLog> {

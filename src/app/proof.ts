@@ -8,7 +8,14 @@ import * as t from '../store/tables.ts';
 import { type App, kitchenOf, look } from './app.ts';
 import { digest } from './digest.ts';
 import { type Entry, firstHash, hashOf, type RecordTable } from './journal-line.ts';
-import { decisionDigest, probeLogDigest, readingDigest, signatureDigest } from './record-digests.ts';
+import {
+  closingDigest,
+  decisionDigest,
+  probeLogDigest,
+  readingDigest,
+  signatureDigest,
+  startDigest,
+} from './record-digests.ts';
 
 type Row = typeof t.journal.$inferSelect;
 type Told = NonNullable<Entry['records']>[number];
@@ -118,6 +125,20 @@ async function fingerprints(db: Db, records: readonly Told[]): Promise<Map<strin
     (ids) => db.select().from(t.version).where(inArray(t.version.id, ids)),
     (r) => [r.id, signatureDigest(r)],
   );
+  const started = [...new Set(idsOf('batch_start'))];
+  for (let i = 0; i < started.length; i += page) {
+    const ids = started.slice(i, i + page);
+    const lots = await db.select().from(t.batchLot).where(inArray(t.batchLot.batchId, ids));
+    for (const row of await db.select().from(t.batch).where(inArray(t.batch.id, ids))) {
+      const own = lots.filter((lot) => lot.batchId === row.id).map((lot) => lot.lotId);
+      prints.set(`batch_start ${row.id}`, startDigest(row, own));
+    }
+  }
+  await each(
+    'batch_close',
+    (ids) => db.select().from(t.batch).where(inArray(t.batch.id, ids)),
+    (r) => [r.id, closingDigest(r)],
+  );
   const saves = [...new Set(idsOf('version_save').map((id) => id.split('/')[0] as string))];
   if (saves.length > 0)
     for (const row of await db.select().from(t.versionSave).where(inArray(t.versionSave.versionId, saves)))
@@ -143,5 +164,20 @@ async function anyUntold(
       .where(eq(table.kitchenId, kitchenId));
     if ((row?.n ?? 0) !== (seen.get(name as RecordTable) ?? 0)) return true;
   }
-  return false;
+  const [batches] = await db
+    .select({
+      begun: sql<number>`count(*)::int`,
+      shut: sql<number>`count(*) FILTER (WHERE status <> 'open')::int`,
+    })
+    .from(t.batch)
+    .where(eq(t.batch.kitchenId, kitchenId));
+  const [signed] = await db
+    .select({ n: sql<number>`count(*)::int` })
+    .from(t.version)
+    .where(and(eq(t.version.kitchenId, kitchenId), eq(t.version.status, 'signed')));
+  return (
+    (batches?.begun ?? 0) !== (seen.get('batch_start') ?? 0) ||
+    (batches?.shut ?? 0) !== (seen.get('batch_close') ?? 0) ||
+    (signed?.n ?? 0) !== (seen.get('signature') ?? 0)
+  );
 }

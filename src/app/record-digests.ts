@@ -18,3 +18,26 @@ export const signatureDigest = (
   row: Pick<typeof t.version.$inferSelect, 'method' | 'evidence' | 'signedAt' | 'signedBy'>,
 ): string =>
   digest({ method: row.method, evidence: row.evidence, signedAt: row.signedAt, signedBy: row.signedBy });
+
+type Batch = typeof t.batch.$inferSelect;
+
+/** What a batch is made of. */
+export const startDigest = (row: Batch, lotIds: readonly string[]): string => {
+  const { id, kitchenId, versionId, code, pieces, startedAt, startedBy } = row;
+  return digest({
+    id,
+    kitchenId,
+    versionId,
+    code,
+    pieces,
+    startedAt,
+    startedBy,
+    lotIds: [...lotIds].sort(),
+  });
+};
+
+/** What became of it. */
+export const closingDigest = (row: Batch): string => {
+  const { id, status, closedAt, closedBy, closingNote } = row;
+  return digest({ id, status, closedAt, closedBy, closingNote });
+};

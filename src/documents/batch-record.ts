@@ -168,14 +168,26 @@ function logOf(log: ProbeLog, data: BatchRecordData) {
   };
 }
 
+/** Readings and logs that stand out of their limit. */
+const outOf = (batch: Batch): number =>
+  batch.out + batch.logs.filter((log) => log.judgements.some((j) => j.passes === false)).length;
+
 function statusOf(batch: Batch, zone: string) {
   const by =
     batch.closedBy === null || batch.closedAt === null
       ? ''
       : ` by ${batch.closedBy}, ${moment(batch.closedAt, zone)}`;
   switch (batch.status) {
-    case 'closed':
-      return { word: `Closed as fit to serve${by}`, stamp: '', good: true };
+    case 'closed': {
+      const out = outOf(batch);
+      return out === 0
+        ? { word: `Closed as fit to serve${by}`, stamp: '', good: true }
+        : {
+            word: `▲ Closed as fit to serve${by}, with ${out} out of limit and decided on: see below`,
+            stamp: '',
+            good: false,
+          };
+    }
     case 'discarded':
       return { word: `Discarded${by}`, stamp: 'DISCARDED', good: false };
     default:

@@ -4,6 +4,7 @@ import { addLot } from '../../src/app/animals.ts';
 import { closeBatch, getBatch, listBatches, startBatch } from '../../src/app/batches.ts';
 import { addDish } from '../../src/app/dishes.ts';
 import { importLog, listLogs } from '../../src/app/logs.ts';
+import { readJournal } from '../../src/app/proof.ts';
 import { decide, record } from '../../src/app/readings.ts';
 import { signVersion } from '../../src/app/sign.ts';
 import { Batch, BatchSummary, ProbeLog, type Version } from '../../src/contract/records.ts';
@@ -54,7 +55,7 @@ eachStore('a batch', (making) => {
       ...more,
     });
   const decideOn = (
-    what: 'cooked again' | 'discarded' | 'kept back to ask',
+    what: 'cooked again' | 'chilled faster' | 'discarded' | 'kept back to ask',
     stepId = stepIds.cook,
     askId: string | null = null,
   ) =>
@@ -193,8 +194,12 @@ eachStore('a batch', (making) => {
     const held = await getBatch(k.app, k.kitchen.id, batch.id);
     expect(held.blocking).toEqual(['Trim: "Arrival" is 6 °C, allowed at most 3 °C; say what was done.']);
     await expect(close()).rejects.toMatchObject({ code: 'blocked', problems: [{ found: held.blocking[0] }] });
-    await decideOn('cooked again', stepIds.trim, askIds.arrival);
+    await decideOn('chilled faster', stepIds.trim, askIds.arrival);
+    await expect(close()).rejects.toThrow(/not been measured again/);
+    await write(reading({ value: 2 }));
     const closed = await close();
+    const [told] = await readJournal(k.app, k.kitchen.id, { limit: 1 });
+    expect(told?.summary).toContain('with 1 out of limit and decided on (Trim: "Arrival" was 6 °C');
     expect(Batch.parse(closed)).toMatchObject({
       status: 'closed',
       closedBy: 'Petra Invented',
@@ -295,6 +300,24 @@ eachStore('a batch', (making) => {
     await expect(importOne(hotLog, { rules: ['no-such-rule'] })).rejects.toEqual(refused('invalid'));
     await expect(importOne(hotLog, { stepId: uuid() })).rejects.toEqual(refused('invalid'));
     expect((await getBatch(k.app, k.kitchen.id, batch.id)).logs).toEqual([]);
+  });
+
+  it('says when a log can hardly be this batch’s: kept for another, or begun on another day', async () => {
+    const mine = `${hotLog}36,${70.123456}\n`;
+    const first = await importOne(mine);
+    expect(first.warnings.join()).not.toContain('whose log');
+    const code = batch.code;
+    const other = await openBatch(k, version.id);
+    const again = await importOne(mine, { batchId: other.id });
+    expect(again.warnings).toContainEqual(expect.stringContaining(`was kept for batch ${code}`));
+    const dated = (day: string) =>
+      `time,core (°C)\n${[0, 1, 2].map((m) => `${day}T09:0${m}:00Z,80`).join('\n')}\n`;
+    const old = await importOne(dated('2026-10-01'));
+    expect(old.warnings).toContainEqual(expect.stringContaining('more than half a day before the batch'));
+    const coming = await importOne(dated('2027-10-01'));
+    expect(coming.warnings).toContainEqual(expect.stringContaining('yet to come'));
+    const own = await importOne(dated('2026-11-20'));
+    expect(own.warnings.join()).not.toContain('By its own clock');
   });
 
   it('lists the newest first with what is open and out', async () => {

@@ -162,6 +162,15 @@ eachStore('the journal', (making) => {
         'UPDATE version SET method = (SELECT method FROM version_save WHERE version_id = version.id)',
       ),
     ).toMatchObject({ holds: false, brokenAt: 3 });
+    expect(
+      await tamper('UPDATE batch SET pieces = pieces + 1', 'UPDATE batch SET pieces = pieces - 1'),
+    ).toMatchObject({ holds: false, brokenAt: 4 });
+    expect(
+      await tamper(
+        "UPDATE batch SET status = 'closed', closed_at = started_at, closed_by = started_by, closing_note = ''",
+        "UPDATE batch SET status = 'open', closed_at = NULL, closed_by = NULL, closing_note = NULL",
+      ),
+    ).toMatchObject({ holds: false });
     const slipped = uuid();
     expect(
       await tamper(

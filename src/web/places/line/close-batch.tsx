@@ -9,6 +9,9 @@ import { say } from '../../parts/toast.tsx';
 import { Verdict } from '../../parts/verdict.tsx';
 import { moment } from './clock.ts';
 
+const outWords = (out: number) =>
+  `${out} ${out === 1 ? 'reading or log was' : 'readings or logs were'} out of limit, and decided on`;
+
 /** The end of a batch: fit to serve when nothing stands in the way, or thrown away with the reason; signed either way. */
 export function CloseBatch({ batch, waiting }: { readonly batch: Batch; readonly waiting: number }) {
   const kitchen = useKitchen();
@@ -24,18 +27,20 @@ export function CloseBatch({ batch, waiting }: { readonly batch: Batch; readonly
     say(as === 'closed' ? `Batch ${batch.code} is closed.` : `Batch ${batch.code} is written off.`);
   };
 
+  const out = batch.out + batch.logs.filter((log) => log.judgements.some((j) => j.passes === false)).length;
   if (batch.status !== 'open')
     return (
       <section className="close stack">
         <Verdict
           size="large"
-          state={batch.status === 'closed' ? 'holds' : 'does not hold'}
+          state={batch.status !== 'closed' ? 'does not hold' : out > 0 ? 'not yet' : 'holds'}
           word={batch.status === 'closed' ? 'Closed as fit to serve' : 'Thrown away'}
         >
           <p>
             {batch.closedBy},{' '}
             {batch.closedAt === null ? '' : moment(batch.closedAt, kitchen.zone, new Date())}
           </p>
+          {batch.status === 'closed' && out > 0 ? <p>{outWords(out)}</p> : null}
           {batch.closingNote === null || batch.closingNote === '' ? null : <p>“{batch.closingNote}”</p>}
         </Verdict>
         <Caution place={kitchen.place} />
@@ -62,7 +67,13 @@ export function CloseBatch({ batch, waiting }: { readonly batch: Batch; readonly
         </>
       ) : (
         <>
-          <p>Nothing stands in the way. Closing says, under your name, that it is fit to serve.</p>
+          {out === 0 ? (
+            <p>Nothing stands in the way. Closing says, under your name, that it is fit to serve.</p>
+          ) : (
+            <Verdict state="not yet" word={outWords(out)}>
+              Closing says, under your name, that it is fit to serve all the same. The record shows both.
+            </Verdict>
+          )}
           <TextField label="Anything to add" value={note} onChange={setNote} maxLength={1_000} />
           <Button kind="strong" size="line" onPress={() => close('closed', note.trim())}>
             Close as fit to serve
