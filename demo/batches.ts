@@ -55,7 +55,7 @@ const held: DemoBatch = {
     ...readings([
       ['Hock and ear forcemeat', 'Forcemeat, all of it', 2_108, 1_170, tobin],
       ['Hock and ear forcemeat', 'A poached spoonful tasted: seasoning and set', 1, 1_180, wren],
-      ['Fill from the toes up', 'One filled piece', 471, 1_215, tobin],
+      ['Fill from the toes up', 'One filled piece, toes and all', 503, 1_215, tobin],
       [
         'Fill from the toes up',
         'Thickest place, measured round the piece: where and how many millimetres',
@@ -117,7 +117,7 @@ const thrownAway: DemoBatch = {
     ['Rinse, soften, dry', 'Skins when cooled', 5.5, 1_100, ines],
     ['Hock and ear forcemeat', coldMix.label, 10.8, 1_150, ines],
     ['Hock and ear forcemeat', 'Forcemeat, all of it', 2_190, 1_156, ines],
-    ['Fill from the toes up', 'One filled piece', 641, 1_200, ines, 'Heavy: overfilled at the hock.'],
+    ['Fill from the toes up', 'One filled piece, toes and all', 688, 1_200, ines, 'Heavy: overfilled at the hock.'],
     ['Roll in film', 'No bubbles under the film', 1, 1_222, ines],
     ['Steam', 'Core before it goes in', 3, 1_228, ines],
     ['Steam', liftOut.label, 47.9, 1_263, ines, 'Steamer never came above 96 °C.'],

@@ -106,7 +106,7 @@ function method(steamMin: number, chestnutsIn: string): readonly DemoStep[] {
       name: 'Fill from the toes up',
       how: 'Piping bag, no air: toes first, hock end last. Stop a thumb short of the end and fold the flap over. Fat at the hock, slim at the toes, as drawn.',
       handsMin: 30,
-      asks: [weighed('One filled piece', 440, 500), bulge],
+      asks: [weighed('One filled piece, toes and all', 480, 530), bulge],
       casing: 'Boned, dry-cured trotter skin',
       profile,
       skinMm,
