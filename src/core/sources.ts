@@ -8,6 +8,8 @@ export interface Source {
   readonly year?: number;
   readonly doi?: string;
   readonly url?: string;
+  /** Volume, issue or pages were filled in from memory; `cite` says so. */
+  readonly remembered?: true;
 }
 
 /** How a value was had. 'read': in the source itself; 'secondary': in copies of it; the rest as the words say. */
@@ -43,11 +45,13 @@ export const sources: Record<string, Source> = {
     citation:
       'Levy, F. L. (1981). A modified Maxwell–Eucken equation for calculating the thermal conductivity of two-component solutions or mixtures. International Journal of Refrigeration 4(4), 223–225.',
     year: 1981,
+    remembered: true,
   },
   'eucken-1940': {
     citation:
       'Eucken, A. (1940). Allgemeine Gesetzmäßigkeiten für das Wärmeleitvermögen verschiedener Stoffarten und Aggregatzustände. Forschung auf dem Gebiete des Ingenieurwesens 11(1), 6–20.',
     year: 1940,
+    remembered: true,
   },
   'kopelman-1966': {
     citation:
@@ -58,26 +62,31 @@ export const sources: Record<string, Source> = {
     citation:
       'Fricke, B. A. & Becker, B. R. (2001). Evaluation of thermophysical property models for foods. HVAC&R Research 7(4), 311–330.',
     year: 2001,
+    remembered: true,
   },
   'pham-willix-1989': {
     citation:
       'Pham, Q. T. & Willix, J. (1989). Thermal conductivity of fresh lamb meat, offals and fat in the range −40 to +30 °C: measurements and correlations. Journal of Food Science 54(3), 508–515.',
     year: 1989,
+    remembered: true,
   },
   'sweat-haugh-stadelman-1973': {
     citation:
       'Sweat, V. E., Haugh, C. G. & Stadelman, W. J. (1973). Thermal conductivity of chicken meat at temperatures between −75 and 20 °C. Journal of Food Science 38(1), 158–160.',
     year: 1973,
+    remembered: true,
   },
   'marcotte-2008': {
     citation:
       'Marcotte, M., Taherian, A. R. & Karimi, Y. (2008). Thermophysical properties of processed meat and poultry products. Journal of Food Engineering 88(3), 315–322.',
     year: 2008,
+    remembered: true,
   },
   'chang-1998': {
     citation:
       'Chang, H. C., Carpenter, J. A. & Toledo, R. T. (1998). Modeling heat transfer during oven roasting of unstuffed turkeys. Journal of Food Science 63(2), 257–261.',
     year: 1998,
+    remembered: true,
   },
 
   // Heat conduction and surfaces.
@@ -102,11 +111,13 @@ export const sources: Record<string, Source> = {
     citation:
       'Bank, R. E., Coughran, W. M., Fichtner, W., Grosse, E. H., Rose, D. J. & Smith, R. K. (1985). Transient simulation of silicon devices and circuits. IEEE Transactions on Electron Devices 32(10), 1992–2007.',
     year: 1985,
+    remembered: true,
   },
   'hosea-shampine-1996': {
     citation:
       'Hosea, M. E. & Shampine, L. F. (1996). Analysis and implementation of TR-BDF2. Applied Numerical Mathematics 20(1–2), 21–37.',
     year: 1996,
+    remembered: true,
   },
   'pannu-castaigne-arul': {
     citation:
@@ -126,21 +137,25 @@ export const sources: Record<string, Source> = {
     citation:
       'Hubbard, L. J. & Farkas, B. E. (1999). A method for determining the convective heat transfer coefficient during immersion frying. Journal of Food Process Engineering 22(3), 201–214.',
     year: 1999,
+    remembered: true,
   },
   'mir-bel-2012': {
     citation:
       'Mir-Bel, J., Oria, R. & Salvador, M. L. (2012). Influence of temperature on heat transfer coefficient during moderate vacuum deep-fat frying. Journal of Food Engineering 113(2), 167–176.',
     year: 2012,
+    remembered: true,
   },
   'sosa-morales-2006': {
     citation:
       'Sosa-Morales, M. E., Orzuna-Espíritu, R. & Vélez-Ruiz, J. F. (2006). Mass, thermal and quality aspects of deep-fat frying of pork meat. Journal of Food Engineering 77(3), 731–738.',
     year: 2006,
+    remembered: true,
   },
   'baik-1999': {
     citation:
       'Baik, O. D., Grabowski, S., Trigui, M., Marcotte, M. & Castaigne, F. (1999). Heat transfer coefficients on cakes baked in a tunnel type industrial oven. Journal of Food Science 64(4), 688–694.',
     year: 1999,
+    remembered: true,
   },
   'james-james-2002': {
     citation:
@@ -153,6 +168,7 @@ export const sources: Record<string, Source> = {
     citation:
       'Bigelow, W. D. (1921). The logarithmic nature of thermal death time curves. Journal of Infectious Diseases 29(5), 528–536.',
     year: 1921,
+    remembered: true,
   },
 
   // Cooking, cooling and keeping: rules, and the death of organisms.
@@ -169,6 +185,7 @@ export const sources: Record<string, Source> = {
     citation:
       'Gaze, J. E., Brown, G. D., Gaskell, D. E. & Banks, J. G. (1989). Heat resistance of Listeria monocytogenes in homogenates of chicken, beef steak and carrot. Food Microbiology 6(4), 251–259.',
     year: 1989,
+    remembered: true,
   },
   'cfa-chilled-foods-2006': {
     citation:
@@ -226,11 +243,13 @@ export const sources: Record<string, Source> = {
     citation:
       'Mackey, B. M. & Bratchell, N. (1989). The heat resistance of Listeria monocytogenes. Letters in Applied Microbiology 9(3), 89–94.',
     year: 1989,
+    remembered: true,
   },
   'juneja-marmer-1998': {
     citation:
       'Juneja, V. K. & Marmer, B. S. (1998). Thermal inactivation of Clostridium perfringens vegetative cells in ground beef and turkey as affected by sodium pyrophosphate. Food Microbiology 15(3), 281–287.',
     year: 1998,
+    remembered: true,
   },
   'juneja-eblen-ransom-2001': {
     citation:
@@ -288,5 +307,7 @@ export const sources: Record<string, Source> = {
 export function cite(key: string): string {
   const source = sources[key];
   if (source === undefined) throw new RangeError(`no source ${JSON.stringify(key)} in the bibliography`);
-  return source.citation;
+  return source.remembered === true
+    ? `${source.citation} (Volume and pages as remembered.)`
+    : source.citation;
 }

@@ -1,4 +1,4 @@
-import { sources } from '../../core/sources.ts';
+import { cite, sources } from '../../core/sources.ts';
 import './fold.css';
 
 export interface BasisItem {
@@ -17,7 +17,10 @@ export function Basis({ items, title }: { readonly items: readonly BasisItem[]; 
       <ul className="fold-list">
         {items.map((item) => (
           <li key={`${item.what} ${item.source}`}>
-            {item.what}. <span className="quiet">{sources[item.source]?.citation ?? item.source}</span>{' '}
+            {item.what}.{' '}
+            <span className="quiet">
+              {sources[item.source] === undefined ? item.source : cite(item.source)}
+            </span>{' '}
             <span className="quiet">({confidenceWord(item.confidence)})</span>
           </li>
         ))}
