@@ -1,6 +1,6 @@
 /** The inner loops over the nodes of a mesh: heat content, conductivity and flow, by the code of `conduction.wat` in the memory of a system. */
-import { type BandCholesky, double } from '../numerics/band.ts';
-import { exportsOf } from '../numerics/wasm.ts';
+import type { BandCholesky } from '../numerics/band.ts';
+import { double, exportsOf } from '../numerics/wasm.ts';
 import code from './conduction.wat.ts';
 import { type Material, tableRange } from './material.ts';
 

@@ -6,16 +6,15 @@
  * `solve`. Whoever solves after another has begun is told so.
  */
 import bandCode from './band.wat.ts';
-import { exportsOf, memoryOf } from './wasm.ts';
+import { double, exportsOf, memoryOf } from './wasm.ts';
 
 interface BandCode {
   factorise(a: number, inverses: number, panel: number, n: number, band: number): number;
   solve(a: number, inverses: number, x: number, n: number, band: number): void;
 }
 
-/** Doubles in the memory, and bytes in a double. */
+/** Doubles in the memory. */
 const room = 6 * 2 ** 20;
-export const double = 8;
 
 interface Workspace {
   readonly memory: { readonly buffer: ArrayBuffer };

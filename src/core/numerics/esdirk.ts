@@ -7,6 +7,8 @@
  * Tableau: ARK4(3)6L[2]SA and ARK3(2)4L[2]SA, the implicit parts (Kennedy & Carpenter, Applied Numerical Mathematics 44
  * (2003) 139–181). The order conditions are checked by a test.
  */
+import { Vectors } from './vectors.ts';
+
 export interface Tableau {
   readonly stages: number;
   readonly order: number;
@@ -93,15 +95,6 @@ export interface StepOutcome {
   readonly error: number;
 }
 
-const largest = (x: Float64Array): number => {
-  let m = 0;
-  for (let i = 0; i < x.length; i++) {
-    const v = Math.abs(x[i]);
-    if (!(v <= m)) m = v;
-  }
-  return m;
-};
-
 /** One step at a time; the caller holds the state and decides on the length. */
 export class ImplicitStepper {
   /** Result of the last step: temperatures, stored amounts, dU/dt and dT/dt at its end. */
@@ -115,7 +108,14 @@ export class ImplicitStepper {
   factorisations = 0;
   private readonly tableau: Tableau;
   private readonly system: StoredSystem;
+  /** The step's own vectors, all of one room: nothing in them outlives a step. */
+  private readonly vectors: Vectors;
   private readonly rates: Float64Array[];
+  private readonly zero: Float64Array;
+  private readonly start: Float64Array;
+  private readonly startStored: Float64Array;
+  private readonly startSlope: Float64Array;
+  private readonly now: Float64Array;
   private readonly known: Float64Array;
   private readonly stored: Float64Array;
   private readonly supply: Float64Array;
@@ -133,14 +133,21 @@ export class ImplicitStepper {
     this.U = new Float64Array(n);
     this.rate = new Float64Array(n);
     this.slope = new Float64Array(n);
-    this.rates = Array.from({ length: tableau.stages }, () => new Float64Array(n));
-    this.known = new Float64Array(n);
-    this.stored = new Float64Array(n);
-    this.supply = new Float64Array(n);
-    this.residual = new Float64Array(n);
-    this.capacity = new Float64Array(n);
-    this.guessAt = new Float64Array(n);
-    this.late = new Float64Array(n);
+    const vectors = new Vectors(n, tableau.stages + 12);
+    this.vectors = vectors;
+    this.rates = Array.from({ length: tableau.stages }, () => vectors.next());
+    this.zero = vectors.next();
+    this.start = vectors.next();
+    this.startStored = vectors.next();
+    this.startSlope = vectors.next();
+    this.now = vectors.next();
+    this.known = vectors.next();
+    this.stored = vectors.next();
+    this.supply = vectors.next();
+    this.residual = vectors.next();
+    this.capacity = vectors.next();
+    this.guessAt = vectors.next();
+    this.late = vectors.next();
   }
 
   /** dU/dt and dT/dt at a state, to start from (after a jump in the surroundings nothing older may be used). */
@@ -170,10 +177,14 @@ export class ImplicitStepper {
     newton: number,
     ahead?: (after: number, out: Float64Array) => void,
   ): StepOutcome {
-    const { tableau, system, rates, known, stored, supply, residual, capacity, T, guessAt } = this;
-    const { n } = system;
+    const { tableau, system, vectors, rates, known, stored, supply, residual, capacity, guessAt } = this;
+    const T = this.now;
     const tau = h * tableau.gamma;
     const inverseTau = 1 / tau;
+    vectors.begin();
+    this.start.set(T0);
+    this.startStored.set(U0);
+    this.startSlope.set(slope0);
     rates[0].set(rate0);
     this.supplied = 0;
     this.take(T0, t, h * tableau.b[0]);
@@ -186,13 +197,12 @@ export class ImplicitStepper {
     let latest = 0;
     for (let s = 1; s < tableau.stages; s++) {
       const row = tableau.a[s];
-      known.set(U0);
-      for (let j = 0; j < s; j++) {
-        const w = h * row[j];
-        if (w === 0) continue;
-        const K = rates[j];
-        for (let i = 0; i < n; i++) known[i] += w * K[i];
-      }
+      vectors.combine(
+        known,
+        this.startStored,
+        rates[0],
+        row.slice(0, s).map((w) => h * w),
+      );
       const c = tableau.c[s];
       if (latest > 0) {
         // Cubic through the start and the latest stage.
@@ -200,24 +210,17 @@ export class ImplicitStepper {
         const hl = cl * h;
         const x = c / cl;
         const y = 1 - x;
-        const w0 = (1 + 2 * x) * y * y;
-        const w1 = x * x * (3 - 2 * x);
-        const v0 = hl * x * y * y;
-        const v1 = -hl * x * x * y;
-        const K = rates[latest];
-        const from = this.late;
-        for (let i = 0; i < n; i++)
-          T[i] = w0 * T0[i] + w1 * from[i] + v0 * slope0[i] + (v1 * K[i]) / capacity[i];
+        const weights = [(1 + 2 * x) * y * y, x * x * (3 - 2 * x), hl * x * y * y, -hl * x * x * y] as const;
+        vectors.cubic(T, weights, this.start, this.late, this.startSlope, rates[latest], capacity);
       } else if (ahead) ahead(c * h, T);
       else T.set(T0);
       let previous = 0;
       let done = false;
       for (let k = 0; k < 10 && !done; k++) {
         system.evaluate(T, t + c * h, stored, supply);
-        for (let i = 0; i < n; i++) residual[i] = supply[i] - (stored[i] - known[i]) * inverseTau;
+        vectors.residual(residual, supply, stored, known, inverseTau);
         system.solve(residual);
-        for (let i = 0; i < n; i++) T[i] += residual[i];
-        const size = largest(residual);
+        const size = vectors.correct(T, residual);
         this.newtonIterations++;
         if (!Number.isFinite(size)) return { converged: false, error: Number.POSITIVE_INFINITY };
         if (k > 0) {
@@ -232,25 +235,25 @@ export class ImplicitStepper {
       if (!done) return { converged: false, error: Number.POSITIVE_INFINITY };
       this.take(T, t + c * h, h * tableau.b[s]);
       system.store(T, stored);
-      const K = rates[s];
-      for (let i = 0; i < n; i++) K[i] = (stored[i] - known[i]) * inverseTau;
+      vectors.difference(rates[s], stored, known, inverseTau);
       if (latest === 0 || c > tableau.c[latest]) {
         latest = s;
         this.late.set(T);
       }
     }
-    this.U.set(stored);
     const last = rates[tableau.stages - 1];
+    this.T.set(T);
+    this.U.set(stored);
     this.rate.set(last);
-    residual.fill(0);
-    for (let j = 0; j < tableau.stages; j++) {
-      const w = (tableau.b[j] - tableau.embedded[j]) / tableau.gamma;
-      if (w === 0) continue;
-      const K = rates[j];
-      for (let i = 0; i < n; i++) residual[i] += w * K[i];
-    }
+    vectors.combine(
+      residual,
+      this.zero,
+      rates[0],
+      tableau.b.map((b, j) => (b - tableau.embedded[j]) / tableau.gamma),
+    );
     system.solve(residual);
-    for (let i = 0; i < n; i++) this.slope[i] = last[i] / capacity[i];
-    return { converged: true, error: largest(residual) };
+    vectors.quotient(supply, last, capacity);
+    this.slope.set(supply);
+    return { converged: true, error: vectors.correct(T, residual) };
   }
 }

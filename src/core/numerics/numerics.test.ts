@@ -6,6 +6,10 @@ import { gauss4 } from './gauss.ts';
 import { hermite, hermiteIntegral, hermiteWeights } from './hermite.ts';
 import { bracketedRoot } from './roots.ts';
 import { besselJ0, besselJ1, besselY0, besselY1, besselZero, erfcx } from './special.ts';
+import { Vectors } from './vectors.ts';
+
+type Seven = [Float64Array, ...Six];
+type Six = [Float64Array, Float64Array, Float64Array, Float64Array, Float64Array, Float64Array];
 
 describe('BandCholesky', () => {
   test('solves any diagonally dominant band system of any size', () => {
@@ -57,7 +61,58 @@ describe('BandCholesky', () => {
     expect(first.factorise()).toBe(true);
     second.clear();
     expect(() => first.solve(new Float64Array(1))).toThrow('another system');
+    // Taking the memory back does not bring the factor back.
+    expect(first.take()).toBe(true);
+    expect(() => first.solve(new Float64Array(1))).toThrow('another system');
+    expect(first.take()).toBe(false);
     expect(() => new BandCholesky(1e6, 100)).toThrow('too large');
+  });
+});
+
+describe('Vectors', () => {
+  const entries = fc.array(fc.double({ min: -1e6, max: 1e6, noNaN: true }), { minLength: 6, maxLength: 6 });
+  test('do what they say, entry by entry, whether their length is even or odd', () => {
+    fc.assert(
+      fc.property(
+        fc.array(entries, { minLength: 1, maxLength: 9 }),
+        fc.double({ min: -9, max: 9, noNaN: true }),
+        (rows, w) => {
+          const vectors = new Vectors(rows.length, 7);
+          const [out, ...x] = Array.from({ length: 7 }, () => vectors.next()) as Seven;
+          vectors.begin();
+          x.forEach((v, j) => {
+            v.set(rows.map((row) => row[j] as number));
+          });
+          const [a, b, c, d, e] = x;
+          const is = (of: (r: number[]) => number) => {
+            expect([...out]).toEqual(rows.map(of));
+          };
+          vectors.combine(out, a, b, [w, 2, 3]);
+          is(([a, b, c, d]) => a! + w * b! + 2 * c! + 3 * d!);
+          vectors.cubic(out, [w, 2, 3, 4], a, b, c, d, e);
+          is(([a, b, c, d, e]) => w * a! + 2 * b! + 3 * c! + (4 * d!) / e!);
+          vectors.residual(out, a, b, c, w);
+          is(([a, b, c]) => a! - (b! - c!) * w);
+          vectors.difference(out, a, b, w);
+          is(([a, b]) => (a! - b!) * w);
+          vectors.quotient(out, a, b);
+          is(([a, b]) => a! / b!);
+          out.set(a);
+          expect(vectors.correct(out, b)).toBe(Math.max(...b.map(Math.abs)));
+          is(([a, b]) => a! + b!);
+        },
+      ),
+    );
+  });
+  test('a correction that is not a number is not lost, and too many unknowns are refused', () => {
+    for (const n of [1, 2, 5]) {
+      const vectors = new Vectors(n, 2);
+      const [x, d] = [vectors.next(), vectors.next()];
+      vectors.begin();
+      d[0] = Number.NaN;
+      expect(vectors.correct(x, d)).toBeNaN();
+    }
+    expect(() => new Vectors(1e6, 18)).toThrow('too many');
   });
 });
 

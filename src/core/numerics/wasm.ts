@@ -6,6 +6,8 @@ declare const WebAssembly: {
 };
 
 const page = 2 ** 16;
+/** Bytes in a double. */
+export const double = 8;
 
 /** Memory that never grows, so that what looks at it never loses sight of it; pages that are not touched cost nothing. */
 export function memoryOf(bytes: number): { readonly buffer: ArrayBuffer } {
