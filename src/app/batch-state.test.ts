@@ -99,6 +99,12 @@ describe('stateOf', () => {
     expect(blocking([reading(9, 5), reading(8, 7)], [decision('chilled faster', 8)])).toHaveLength(2);
   });
 
+  it('takes no decision about a log that was taken before the log came', () => {
+    const logs = [log(false, 5), log(true, 6)];
+    expect(blocking([reading(2, 1)], [decision('cooked again', 4, 'cook')], logs)).toHaveLength(1);
+    expect(blocking([reading(2, 1)], [decision('cooked again', 5, 'cook')], logs)).toEqual([]);
+  });
+
   it('never lets through a cook that nothing measured', () => {
     const bare = [{ kind: 'cook', id: 'cook', name: 'Steam', asks: [], rules: [] }] as unknown as Method;
     const state = (logs: LogRecord[]) => stateOf({ method: bare, readings: [], decisions: [], logs });

@@ -102,6 +102,22 @@ describe('methodCardPdf', () => {
     expect(readPdf(await methodCardPdf({ ...data, cooks: [] })).text).toContain('Unknown');
   });
 
+  test('a sum below the rule’s lowest temperature, and a target of the kitchen’s own, never pass for the rule', async () => {
+    const data = demoCard(trotter);
+    const cooked = (stages: object[], more: object): Method =>
+      data.version.method.map((step) =>
+        step.kind === 'cook' ? ({ ...step, stages, ...more } as Method[number]) : step,
+      );
+    const bath = (mediumC: number, min: number) => [{ name: 'bath', mediumC, hWm2K: 1000, until: { min } }];
+    const paper = async (method: Method) =>
+      readPdf(await methodCardPdf(cardOf(demoKitchen.dishes[0]!, method))).text.replaceAll('\u00a0', ' ');
+    const cold = await paper(cooked(bath(59.5, 600), {}));
+    expect(cold).toContain('Does not meet its rule');
+    expect(cold).not.toMatch(/Reckoned (only just )?to hold/);
+    const own = await paper(cooked(bath(90, 90), { target: { referenceC: 50, zC: 50, min: 1 } }));
+    expect(own.replaceAll(/\s+/g, ' ')).toContain('kitchen’s own, and less than 70 °C for 2 min');
+  });
+
   test('a dish the law stops says so', async () => {
     const data = demoCard(trotter);
     const law = { ...data.dish.law, status: 'by-product by default: ask' as const, reason: 'Ask first.' };
@@ -243,6 +259,15 @@ describe('batchRecordPdf', () => {
     }));
     const { text } = readPdf(await batchRecordPdf({ ...data, batch: { ...data.batch, logs } }));
     expect(text.replaceAll('\u00a0', ' ')).toContain('1.9996 min');
+  });
+
+  test('closed with something out of its limit is not closed as if nothing had been', async () => {
+    const data = recordOf(demoKitchen.batches[1]!);
+    expect(data.batch.status).toBe('closed');
+    const { text } = readPdf(await batchRecordPdf({ ...data, batch: { ...data.batch, out: 2 } }));
+    const clean = readPdf(await batchRecordPdf({ ...data, batch: { ...data.batch, out: 0 } })).text;
+    expect(text.replaceAll(/\s+/g, ' ')).toMatch(/with \d+ out of limit and decided on/);
+    expect(clean).not.toContain('out of limit and decided on');
   });
 
   test('the open batch is no record yet and lists what stands in the way', async () => {

@@ -137,6 +137,19 @@ describe('cook, at the edge of what can be computed', () => {
     expect(lethality.at(-1)).toBe(r.lethality.s);
   });
 
+  test('a hair short of the target does not pass, and the target itself does', () => {
+    const run = (s: number) =>
+      cook({
+        body: { shape: 'cylinder', diameter: 0.03, layers },
+        start: 4,
+        stages: [{ name: 'bath', medium: 75, h: 500, until: { kind: 'time', s: 3000 } }],
+        target: { ...target, s },
+      }).lethality;
+    const got = run(120).s;
+    expect(run(got).passes).toBe(true);
+    expect(run(got * 1.0001)).toMatchObject({ passes: false, reachedAt: null });
+  });
+
   test('holds the account of an instant against what is stored', () => {
     const hot = cook({
       body: { shape: 'sphere', diameter: 0.5, layers },

@@ -243,6 +243,11 @@ describe('judge cooling', () => {
       'does not hold',
     );
   });
+  test('two attempts that overran: the first is the one that is told', () => {
+    const twice = by(id, log([0, 60], [200, 40], [210, 70], [500, 40], [600, 4]), { gap: 1e6 });
+    expect(twice.outcome).toBe('does not hold');
+    expect(twice.failedAt! / 60).toBeCloseTo(30 + 120, 6);
+  });
   test('a wobble over the upper limit does not restart the clock', () => {
     const wobbly = log([0, 58], [2, 56.9], [30, 57.4], [32, 56], [140, 21], [200, 5]);
     expect(by(id, wobbly, { gap: 1e6 }).parts[0]!.start! / 60).toBeLessThan(2);

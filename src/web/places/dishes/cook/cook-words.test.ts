@@ -71,6 +71,20 @@ describe('the verdict in words', () => {
     );
   });
 
+  test('what reaches the target but not the rule never holds; a target of one’s own is called that', () => {
+    const { problem, result } = runs.get(40)!;
+    const verdict = verdictOf(problem, result, 1);
+    const base = { verdict, result, units: 'metric', advice: null, coarse: false } as const;
+    const unmet = [{ title: '70 °C for 2 minutes', why: 'Worth 1 min at 70 °C.' }];
+    const against = verdictWords({ ...base, problem, unmet });
+    expect(against.state).toBe('does not hold');
+    expect(against.word).toBe('Does not meet its rule');
+    expect(against.why.join(' ')).toContain('Worth 1 min');
+    const own = { ...problem, target: { reference: 50, z: 50, s: 60 } };
+    expect(verdictWords({ ...base, problem: own }).why.join(' ')).toContain('your own, and less than 70 °C');
+    expect(verdictWords({ ...base, problem }).why.join(' ')).not.toContain('your own');
+  });
+
   test('a first estimate that is close is never called held', () => {
     const { problem, result } = runs.get(40)!;
     const verdict = verdictOf(problem, result, 1);
