@@ -36,7 +36,7 @@ export function historyOf(order: SeriesOrder): {
   const columns = fixedColumns + probes.length;
   const n = share.length;
   const t: number[] = [0];
-  const rows: Float64Array[] = [];
+  const rows: number[][] = [];
   const medium: number[] = [order.medium0];
   const lethality: number[][] = [0, ...probes.map(() => 0)].map(() => [0]);
   const totals = [0, ...probes.map(() => 0)];
@@ -53,7 +53,7 @@ export function historyOf(order: SeriesOrder): {
     m1: order.medium0,
   };
   rows.push(new StepView(steps[0] ?? still, share, followed).at(0));
-  const strays = (view: StepView, a: number, b: number, ra: Float64Array, rb: Float64Array): boolean => {
+  const strays = (view: StepView, a: number, b: number, ra: number[], rb: number[]): boolean => {
     for (const q of [0.5, 0.25, 0.75]) {
       const row = view.at(a + q * (b - a));
       for (let c = 0; c < columns; c++)
@@ -64,7 +64,7 @@ export function historyOf(order: SeriesOrder): {
   for (const step of steps) {
     const ends: number[] = [];
     const view = new StepView(step, share, followed);
-    const split = (a: number, b: number, ra: Float64Array, rb: Float64Array, depth: number): void => {
+    const split = (a: number, b: number, ra: number[], rb: number[], depth: number): void => {
       if (depth < 8 && strays(view, a, b, ra, rb)) {
         const m = (a + b) / 2;
         const rm = view.at(m);

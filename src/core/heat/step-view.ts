@@ -1,11 +1,6 @@
 /** One step looked at through the few things a history follows, so that asking about any moment of it is cheap. */
-import { hermite } from '../numerics/hermite.ts';
+import { hermiteWeights } from '../numerics/hermite.ts';
 import { type StepRecord, valueAt, type Weights } from './record.ts';
-
-/** Most that a cubic leaves the straight line between its ends. */
-function bow(h: number, rise: number, d0: number, d1: number): number {
-  return (Math.abs(h * d0 - rise) + Math.abs(h * d1 - rise)) * (4 / 27);
-}
 
 /** Ends of one cubic: values and slopes. */
 type Ends = readonly [y0: number, y1: number, d0: number, d1: number];
@@ -21,41 +16,62 @@ export class StepView {
     this.step = step;
     const { T0, T1, d0, d1, h } = step;
     const n = T0.length;
+    // Below `least` and above `most` a node's cubic never goes.
+    const least = new Float64Array(n);
+    const most = new Float64Array(n);
     let lowest = Number.POSITIVE_INFINITY;
     let highest = Number.NEGATIVE_INFINITY;
+    let m0 = 0;
+    let m1 = 0;
+    let e0 = 0;
+    let e1 = 0;
     for (let i = 0; i < n; i++) {
-      const b = bow(h, T1[i] - T0[i], d0[i], d1[i]);
-      lowest = Math.min(lowest, Math.max(T0[i], T1[i]) + b);
-      highest = Math.max(highest, Math.min(T0[i], T1[i]) - b);
+      const y0 = T0[i];
+      const y1 = T1[i];
+      const rise = y1 - y0;
+      // Most that a cubic leaves the straight line between its ends.
+      const bow = (Math.abs(h * d0[i] - rise) + Math.abs(h * d1[i] - rise)) * (4 / 27);
+      const low = rise < 0 ? y1 : y0;
+      const high = rise < 0 ? y0 : y1;
+      least[i] = low - bow;
+      most[i] = high + bow;
+      if (high + bow < lowest) lowest = high + bow;
+      if (low - bow > highest) highest = low - bow;
+      const w = share[i];
+      m0 += w * y0;
+      m1 += w * y1;
+      e0 += w * d0[i];
+      e1 += w * d1[i];
     }
     for (let i = 0; i < n; i++) {
-      const b = bow(h, T1[i] - T0[i], d0[i], d1[i]);
-      if (Math.min(T0[i], T1[i]) - b <= lowest) this.cold.push(i);
-      if (Math.max(T0[i], T1[i]) + b >= highest) this.warm.push(i);
+      if (least[i] <= lowest) this.cold.push(i);
+      if (most[i] >= highest) this.warm.push(i);
     }
-    const mean = (field: ArrayLike<number>) => {
-      let sum = 0;
-      for (let i = 0; i < n; i++) sum += share[i] * field[i];
-      return sum;
-    };
-    const ends = (of: (field: ArrayLike<number>) => number): Ends => [of(T0), of(T1), of(d0), of(d1)];
-    this.cubics = [ends(mean), ...followed.map((place) => ends((field) => valueAt(field, place)))];
+    const at = (place: Weights): Ends => [
+      valueAt(T0, place),
+      valueAt(T1, place),
+      valueAt(d0, place),
+      valueAt(d1, place),
+    ];
+    this.cubics = [[m0, m1, e0, e1], ...followed.map(at)];
   }
 
   /** Coldest, warmest, mean, then what is followed [°C], at `s` from 0 to 1. */
-  at(s: number): Float64Array {
+  at(s: number): number[] {
     const { T0, T1, d0, d1, h } = this.step;
-    const row = new Float64Array(2 + this.cubics.length);
+    const [a, b, c, d] = hermiteWeights(s, h);
     let low = Number.POSITIVE_INFINITY;
     let high = Number.NEGATIVE_INFINITY;
-    for (const i of this.cold) low = Math.min(low, hermite(s, h, T0[i], T1[i], d0[i], d1[i]));
-    for (const i of this.warm) high = Math.max(high, hermite(s, h, T0[i], T1[i], d0[i], d1[i]));
-    row[0] = low;
-    row[1] = high;
-    this.cubics.forEach(([y0, y1, e0, e1], q) => {
-      // Between nodes a parabola may leave theirs by a hair, which no place does.
-      row[2 + q] = Math.min(high, Math.max(low, hermite(s, h, y0, y1, e0, e1)));
-    });
+    for (const i of this.cold) {
+      const T = a * T0[i] + b * T1[i] + c * d0[i] + d * d1[i];
+      if (T < low) low = T;
+    }
+    for (const i of this.warm) {
+      const T = a * T0[i] + b * T1[i] + c * d0[i] + d * d1[i];
+      if (T > high) high = T;
+    }
+    const row = [low, high];
+    for (const [y0, y1, e0, e1] of this.cubics) row.push(a * y0 + b * y1 + c * e0 + d * e1);
     return row;
   }
 }
