@@ -1,6 +1,6 @@
 /**
  * Symmetric positive definite systems whose entries lie within `band` places of the diagonal, factorised directly by the code of `band.wat`,
- * two doubles to an instruction. There is no other code for the task, so that results repeat to the last digit wherever they are computed.
+ * two doubles to an instruction. There is no other code for the task, so that no digit hangs on what a machine offers.
  *
  * All systems share one memory of fixed size, so only one of them is alive at a time: from `clear` over `factorise` to the last
  * `solve`. Whoever solves after another has begun is told so.
