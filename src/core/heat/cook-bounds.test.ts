@@ -33,6 +33,38 @@ describe('cook, where the medium turns a corner', () => {
     },
   );
 
+  test('sums lethality within a fifth of a per cent of a run forty times finer, through steam and ice', () => {
+    const problem: CookProblem = {
+      body: {
+        shape: 'cylinder',
+        diameter: 0.09,
+        layers: [
+          {
+            name: 'filling',
+            material: {
+              composition: {
+                water: 0.66,
+                protein: 0.15,
+                fat: 0.16,
+                carbohydrate: 0.015,
+                fibre: 0,
+                ash: 0.015,
+              },
+            },
+          },
+        ],
+      },
+      start: 4,
+      stages: [
+        { name: 'steam', medium: 100, h: 3000, until: { kind: 'time', s: 1200 } },
+        { name: 'ice', medium: 1, h: 800, until: { kind: 'time', s: 3600 } },
+      ],
+      target,
+    };
+    const fine = cook(problem, { tolerance: 0.0005 }).lethality.s;
+    expect(Math.abs(cook(problem).lethality.s / fine - 1)).toBeLessThan(0.002);
+  });
+
   test('counts no more than a day at the hottest is worth, after a steep climb', () => {
     const { history, lethality } = follow(
       0.02,
