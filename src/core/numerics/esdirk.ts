@@ -212,8 +212,9 @@ export class ImplicitStepper {
         const y = 1 - x;
         const weights = [(1 + 2 * x) * y * y, x * x * (3 - 2 * x), hl * x * y * y, -hl * x * x * y] as const;
         vectors.cubic(T, weights, this.start, this.late, this.startSlope, rates[latest], capacity);
-      } else if (ahead) ahead(c * h, T);
-      else T.set(T0);
+      } else if (ahead && c !== 1 / 2) ahead(c * h, T);
+      // The guess that was factorised at is of the middle of the step.
+      else T.set(guessAt);
       let previous = 0;
       let done = false;
       for (let k = 0; k < 10 && !done; k++) {

@@ -15,10 +15,13 @@ export function memoryOf(bytes: number): { readonly buffer: ArrayBuffer } {
   return new WebAssembly.Memory({ initial: pages, maximum: pages });
 }
 
-/** What a module exports, from its bytes in hexadecimal; it works in a memory that it is handed. */
+/** Value of a hexadecimal digit by its code. */
+const digit = (code: number) => (code < 58 ? code - 48 : code - 87);
+
+/** What a module exports, from its bytes in lower-case hexadecimal; it works in a memory that it is handed. */
 export function exportsOf<T>(hex: string, memory: object): T {
-  const bytes = Uint8Array.from({ length: hex.length / 2 }, (_, i) =>
-    Number.parseInt(hex.slice(2 * i, 2 * i + 2), 16),
-  );
+  const bytes = new Uint8Array(hex.length / 2);
+  for (let i = 0; i < bytes.length; i++)
+    bytes[i] = 16 * digit(hex.charCodeAt(2 * i)) + digit(hex.charCodeAt(2 * i + 1));
   return new WebAssembly.Instance(new WebAssembly.Module(bytes), { numerics: { memory } }).exports as T;
 }
