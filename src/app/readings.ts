@@ -57,7 +57,10 @@ export const record = (
     const labels: string[] = [];
     for (const { reading, index } of fresh) {
       const found = askOf(method, reading);
-      const wrong = found === null ? [noAsk(reading)] : wrongs(found.ask, reading, known, now);
+      const wrong =
+        found === null
+          ? [noAsk(reading)]
+          : wrongs(found.ask, reading, known, { now, begun: batch.startedAt });
       problems.push(...wrong.map((p) => ({ ...p, path: `readings[${index}].${p.path}` })));
       if (found === null || wrong.length > 0) continue;
       known.set(reading.id, reading);
@@ -150,12 +153,24 @@ const noAsk = (reading: Reading): Problem => ({
 });
 
 const dayAhead = 86_400_000;
+/** What is begun before the batch is (a cure, a delivery) is read no longer before it than this [ms]. */
+const weekBefore = 7 * 86_400_000;
+
+/** What can be read at all, in the unit of the kind; a slip of the thumb is caught before it is kept. */
+const possible: Readonly<
+  Record<string, { readonly low: number; readonly high: number; readonly words: string }>
+> = {
+  temperature: { low: -80, high: 400, words: '-80 to 400 °C' },
+  weight: { low: 0, high: 1e8, words: '0 g or more, at most 100 t' },
+  duration: { low: 0, high: 1e6, words: '0 min or more, at most a million' },
+  count: { low: 0, high: 1e7, words: '0 or more, at most ten million' },
+};
 
 function wrongs(
   ask: Ask,
   reading: Reading,
   known: ReadonlyMap<string, { askId: string }>,
-  now: Date,
+  { now, begun }: { readonly now: Date; readonly begun: Date },
 ): Problem[] {
   const problems: Problem[] = [];
   const wanted = ask.kind === 'core log' ? 'temperature' : ask.kind;
@@ -170,6 +185,19 @@ function wrongs(
     problems.push({ path: 'value', found: String(reading.value), allowed: '1' });
   if (reading.kind === 'note' && reading.note.trim() === '')
     problems.push({ path: 'note', found: 'nothing', allowed: 'the words' });
+  const range = possible[reading.kind];
+  if (
+    range !== undefined &&
+    reading.value !== null &&
+    !(reading.value >= range.low && reading.value <= range.high)
+  )
+    problems.push({ path: 'value', found: String(reading.value), allowed: range.words });
+  if (Date.parse(reading.at) < begun.getTime() - weekBefore)
+    problems.push({
+      path: 'at',
+      found: reading.at,
+      allowed: `not more than a week before the batch was begun, ${begun.toISOString()}; look at the clock of the device`,
+    });
   if (Date.parse(reading.at) > now.getTime() + dayAhead)
     problems.push({
       path: 'at',

@@ -158,6 +158,12 @@ eachStore('a batch', (making) => {
       reading({ askId: askIds.tick, kind: 'tick', value: 2 }),
       reading({ askId: askIds.note, kind: 'note', value: null, note: ' ' }),
       reading({ at: '2027-11-20T08:30:00.000Z' }),
+      reading({ at: '2020-01-01T08:30:00.000Z' }),
+      reading({ value: 5_000 }),
+      reading({ value: -273 }),
+      reading({ askId: askIds.weight, kind: 'weight', value: -1 }),
+      // Two of these would be a log that no judge can read.
+      reading({ stepId: stepIds.cook, askId: askIds.core, value: 401 }),
       reading({ corrects: uuid(), note: 'why' }),
     ];
     for (const one of bad)
