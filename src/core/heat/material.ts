@@ -31,13 +31,15 @@ export interface Material {
 export function materialOf(layer: Layer, path = 'layer'): Material {
   const { low, high, step } = tableRange;
   const n = Math.round((high - low) / step);
+  // Where the properties of a temperature are looked up: beyond what the functions cover at the nearer end; constant ones anywhere.
+  let within = (_C: number) => 0;
   let k: (C: number) => number;
   let rho: (C: number) => number;
   let cp: (C: number) => number;
   const composed = 'composition' in layer.material;
   if ('composition' in layer.material) {
     const food = normalised(layer.material.composition, `${path}.composition`);
-    const within = (C: number) => Math.min(choiOkosRange.high, Math.max(choiOkosRange.low, C));
+    within = (C) => Math.min(choiOkosRange.high, Math.max(choiOkosRange.low, C));
     k = (C) => conductivity(food, within(C));
     rho = (C) => density(food, within(C));
     cp = (C) => specificHeat(food, within(C));
@@ -51,10 +53,13 @@ export function materialOf(layer: Layer, path = 'layer'): Material {
   let u = 0;
   let k0 = k(low);
   let c0 = rho(low) * cp(low);
+  let at = within(low);
   for (let i = 0; i < n; i++) {
     const C = low + (i + 1) * step;
-    const k1 = k(C);
-    const c1 = rho(C) * cp(C);
+    const same = within(C) === at;
+    const k1 = same ? k0 : k(C);
+    const c1 = same ? c0 : rho(C) * cp(C);
+    at = within(C);
     table[i * stride] = k0;
     table[i * stride + 1] = (k1 - k0) / step;
     table[i * stride + 2] = c0;
