@@ -1,4 +1,5 @@
 /** What a method leaves open or sets for itself, said where it is signed. None of it is judged; all of it is told. */
+import type { BodyInput } from '../contract/body.ts';
 import type { Place } from '../contract/records.ts';
 import { usualCooking } from '../contract/step-rules.ts';
 import type { Method, Step } from '../contract/steps.ts';
@@ -63,10 +64,45 @@ function ofKeeping(method: Method, i: number, place: Place): string[] {
   return cautions;
 }
 
+/** Through how much the heat must go at the thickest [mm]. */
+function thickness(body: BodyInput): number {
+  switch (body.shape) {
+    case 'revolved':
+      return Math.max(...body.profile.map((p) => p.diameterMm));
+    case 'slab':
+      return body.thicknessMm;
+    case 'block':
+      return Math.min(body.widthMm, body.heightMm);
+    default:
+      return body.diameterMm;
+  }
+}
+
+/** The piece that was filled and the piece that is computed are one; warm at the start is said. */
+function ofPiece(method: Method, i: number): string[] {
+  const step = method[i];
+  if (step?.kind !== 'cook') return [];
+  const before = method.slice(0, i);
+  const fill = before.findLast((s) => s.kind === 'fill');
+  const filled = fill === undefined ? 0 : Math.max(...fill.profile.map((p) => p.diameterMm));
+  const cautions: string[] = [];
+  if (fill !== undefined && thickness(step.body) < 0.98 * filled)
+    cautions.push(
+      `"${step.name}" is computed for a piece ${thickness(step.body)} mm thick, and "${fill.name}" fills one of ${filled} mm: as filled it needs longer, and how much longer is not computed.`,
+    );
+  const mix = before.findLast((s) => s.kind === 'mix');
+  if (step.startC > Math.min(15, mix?.maxC ?? 15))
+    cautions.push(
+      `"${step.name}" is computed from a piece that is at ${step.startC} °C right through when it goes in: a colder one needs longer, and one so warm must not have been so for long.`,
+    );
+  return cautions;
+}
+
 /** Everything that the one who signs must have read about the method itself. */
 export function methodCautions(method: Method, place: Place): string[] {
   return method.flatMap((step, i) => [
     ...ofRules(step, place),
+    ...ofPiece(method, i),
     ...(step.kind === 'chill' && step.rules.length === 0
       ? [`"${step.name}" is held to no rule of cooling: how fast it must be is nowhere said.`]
       : []),

@@ -2,6 +2,7 @@
 import { eq } from 'drizzle-orm';
 import type { Problem } from '../contract/problem.ts';
 import type { Place, SignedEvidence, Version } from '../contract/records.ts';
+import { standing } from '../contract/standing.ts';
 import { leastCore, measuresCore, rulesOfStep } from '../contract/step-rules.ts';
 import type { Method, Step, StepOf } from '../contract/steps.ts';
 import { lawOf } from '../core/properties/parts-law.ts';
@@ -13,12 +14,6 @@ import type { Foreseen } from './engine.ts';
 import { AppError } from './errors.ts';
 import { methodCautions } from './method-cautions.ts';
 import { signatureDigest } from './record-digests.ts';
-
-const standing = [
-  'A computed temperature is no measurement: the probe in the batch decides.',
-  'The time holds for a piece no thicker, no colder and no more crowded than drawn.',
-  'Rules and law are reported as their sources have them; the word of your local authority and of qualified people stands above this.',
-];
 
 export async function signVersion(app: App, actor: Actor, versionId: string, rev: number): Promise<Version> {
   const { version, dish, place } = await look(app, async (db) => {

@@ -23,7 +23,8 @@ export interface MethodCardData extends PrintedFor {
   readonly version: Pick<
     Version,
     'number' | 'rev' | 'status' | 'reason' | 'method' | 'createdAt' | 'createdBy' | 'signedAt' | 'signedBy'
-  >;
+  > &
+    Partial<Pick<Version, 'evidence'>>;
   /** One for each cook step of the method, in any order. */
   readonly cooks: readonly (CookedStep | NotRun)[];
 }

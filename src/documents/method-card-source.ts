@@ -56,6 +56,7 @@ export const methodCardSource = `${prelude}
   v(1.2mm, weak: true)
   set text(size: 7pt)
   set par(leading: 0.42em, spacing: 0.5em)
+  if d.told.len() > 0 { block(below: 0.55em, text(fill: rust, weight: 600, for c in d.told { [▲ ] + c + [ ] })) }
   block(below: 0.55em, { for c in d.cautions { [◆ ] + c + [ ] }; [◆ ] + strong-text(d.deference) })
   set text(size: 6.4pt, fill: faded)
   if d.notes.len() > 0 {

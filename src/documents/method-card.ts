@@ -1,4 +1,5 @@
 /** The method card: one A4 page for the wall, from which whoever is on shift gets the same result. */
+import { standing } from '../contract/standing.ts';
 import { rulesOfStep } from '../contract/step-rules.ts';
 import type { Ask, Step } from '../contract/steps.ts';
 import type { Place } from '../core/heat/types.ts';
@@ -260,6 +261,8 @@ export function methodCard(data: MethodCardData, fit: Fit = fits[0]!): TypstDocu
     pictures: picturesOf(data, fit),
     notes: fit.without.has('bases') ? [] : notes.texts,
     sources: fit.without.has('citations') ? [] : sourcesOf(data),
+    // What was told with this signature stands on its card too; what is told with every one, the card says in its own words.
+    told: (version.evidence?.cautions ?? []).filter((c) => !standing.includes(c)),
     cautions: cookingCautions,
     deference: deference(kitchen.place),
     demo: kitchen.demo,

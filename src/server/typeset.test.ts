@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { demoKitchen } from '../../demo/kitchen.ts';
 import { cardOf, demoCard, layMethod, nextId, recordOf } from '../../test/paper/lay.ts';
 import { readPdf } from '../../test/paper/read-pdf.ts';
+import { standing } from '../contract/standing.ts';
 import type { Ask, Method } from '../contract/steps.ts';
 import type { MethodCardData } from '../documents/method-card-data.ts';
 import { batchRecordPdf, DoesNotFit, methodCardPdf } from './typeset.ts';
@@ -116,6 +117,17 @@ describe('methodCardPdf', () => {
     expect(cold).not.toMatch(/Reckoned (only just )?to hold/);
     const own = await paper(cooked(bath(90, 90), { target: { referenceC: 50, zC: 50, min: 1 } }));
     expect(own.replaceAll(/\s+/g, ' ')).toContain('kitchen’s own, and less than 70 °C for 2 min');
+  });
+
+  test('what was told with the signature is on the card, however much it is', async () => {
+    const data = demoCard(trotter);
+    const told = ['"Keep" allows 12 °C.', ...Array.from({ length: 5 }, (_, i) => long(200, `caution${i}`))];
+    const evidence = { engine: 'e', verdicts: [], cautions: [...standing, ...told] };
+    const card = readPdf(await methodCardPdf({ ...data, version: { ...data.version, evidence } }));
+    expect(card.pages).toBe(1);
+    expect(card.text).toContain('▲ "Keep" allows 12 °C.');
+    for (const i of [0, 4]) expect(card.text).toContain(`caution${i}`);
+    expect(card.text).not.toContain(standing[0]);
   });
 
   test('a dish the law stops says so', async () => {
