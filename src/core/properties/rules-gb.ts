@@ -158,7 +158,7 @@ export const gbRules: readonly Rule[] = [
     spell: hours(2),
     source: 'food-hygiene-england-2013',
     confidence: 'secondary',
-    cautions: [authority],
+    cautions: ['The 2 hours are from memory of the schedule.', authority],
   },
   {
     id: 'gb-cold-hold-8c',
@@ -172,7 +172,7 @@ export const gbRules: readonly Rule[] = [
     spell: hours(4),
     source: 'food-hygiene-england-2013',
     confidence: 'secondary',
-    cautions: [authority],
+    cautions: ['The 4 hours are from memory of the schedule.', authority],
   },
   {
     id: 'scotland-hot-hold-63c',
