@@ -169,6 +169,32 @@ describe('cook, at the edge of what can be computed', () => {
     expect(lethality.at(-1)).toBe(r.lethality.s);
   });
 
+  test('the cold spot, which lies between nodes, is never outside of the coldest and the warmest', () => {
+    const r = cook({
+      body: {
+        shape: 'revolved',
+        profile: [
+          { at: 0, diameter: 0.0024 },
+          { at: 0.026, diameter: 0.021 },
+          { at: 0.06, diameter: 0.004 },
+          { at: 0.09, diameter: 0.03 },
+        ],
+        layers,
+      },
+      start: 20,
+      stages: [
+        { name: 'bath', medium: 90, h: 3000, until: { kind: 'time', s: 60 } },
+        { name: 'ice', medium: 1, h: 800, until: { kind: 'time', s: 300 } },
+      ],
+      target,
+    });
+    const { coldest, coldSpot, warmest } = r.history;
+    for (let i = 0; i < coldest.length; i++) {
+      expect(coldSpot[i] as number).toBeGreaterThanOrEqual(coldest[i] as number);
+      expect(coldSpot[i] as number).toBeLessThanOrEqual(warmest[i] as number);
+    }
+  });
+
   test('a hair short of the target does not pass, and the target itself does', () => {
     const run = (s: number) =>
       cook({

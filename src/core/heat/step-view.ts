@@ -71,7 +71,9 @@ export class StepView {
       if (T > high) high = T;
     }
     const row = [low, high];
-    for (const [y0, y1, e0, e1] of this.cubics) row.push(a * y0 + b * y1 + c * e0 + d * e1);
+    // Between nodes a parabola may leave theirs by a hair, which no place does.
+    for (const [y0, y1, e0, e1] of this.cubics)
+      row.push(Math.min(high, Math.max(low, a * y0 + b * y1 + c * e0 + d * e1)));
     return row;
   }
 }
