@@ -124,9 +124,9 @@ describe('the house', () => {
     expect(guilty.map(address)).toEqual([]);
   });
 
-  test('one idea a file: none over 400 lines but tables of published figures', () => {
+  test('one idea a file: none over 400 lines but tables of published figures and the bibliography', () => {
     const long = sources
-      .filter((f) => !/core\/properties\//.test(address(f)) && !address(f).startsWith('demo/'))
+      .filter((f) => !/core\/(properties\/|sources$)/.test(address(f)) && !address(f).startsWith('demo/'))
       .map((f) => ({ file: address(f), lines: readFileSync(f, 'utf8').split('\n').length }))
       .filter((f) => f.lines > 400);
     expect(long).toEqual([]);
