@@ -1,6 +1,7 @@
 /** What the command line can do: one entry a verb. A new verb is a new entry and nothing else. */
 import type { z } from 'zod';
 import { CookInput, runCook } from '../contract/cook.ts';
+import { GrowInput, LimitsInput, runGrow, runLimits } from '../contract/grow.ts';
 import { JudgeInput, listRules, runJudge } from '../contract/judge.ts';
 
 export interface VerbOptions {
@@ -32,6 +33,16 @@ export const verbs: Readonly<Record<string, Verb>> = {
               },
             },
       ),
+  },
+  grow: {
+    summary: 'how much an organism grows along a temperature log',
+    input: GrowInput,
+    run: (input) => runGrow(input),
+  },
+  limits: {
+    summary: 'whether an organism can grow at all at a temperature and in a food',
+    input: LimitsInput,
+    run: (input) => runLimits(input),
   },
   judge: {
     summary: 'a measured log against named rules',

@@ -163,6 +163,155 @@ export const sources: Record<string, Source> = {
     year: 2002,
   },
 
+  // Salt.
+  'crank-1975': {
+    citation: 'Crank, J. (1975). The Mathematics of Diffusion, 2nd edition. Clarendon Press, Oxford.',
+    year: 1975,
+  },
+  'pitzer-mayorga-1973': {
+    citation:
+      'Pitzer, K. S. & Mayorga, G. (1973). Thermodynamics of electrolytes. II. Activity and osmotic coefficients for strong electrolytes with one or both ions univalent. Journal of Physical Chemistry 77(19), 2300–2308.',
+    year: 1973,
+    remembered: true,
+  },
+  'robinson-stokes-1959': {
+    citation:
+      'Robinson, R. A. & Stokes, R. H. (1959). Electrolyte Solutions, 2nd edition. Butterworths, London.',
+    year: 1959,
+    remembered: true,
+  },
+  'resnik-chirife-1988': {
+    citation:
+      'Resnik, S. L. & Chirife, J. (1988). Proposed theoretical water activity values at various temperatures for selected solutions to be used as reference sources in the range of microbial growth. Journal of Food Protection 51, 419.',
+    year: 1988,
+    remembered: true,
+  },
+  'ross-1975': {
+    citation:
+      'Ross, K. D. (1975). Estimation of water activity in intermediate moisture foods. Food Technology 29, 26.',
+    year: 1975,
+    remembered: true,
+  },
+  'norrish-1966': {
+    citation:
+      'Norrish, R. S. (1966). An equation for the activity coefficients and equilibrium relative humidities of water in confectionery syrups. Journal of Food Technology 1, 25.',
+    year: 1966,
+    remembered: true,
+  },
+  'brine-density-table': {
+    citation:
+      'Density of sodium chloride solutions at 20 °C with temperature slope, after Poradnik fizykochemiczny (WNT, Warsaw 1974) and the International Critical Tables.',
+    year: 1974,
+  },
+  'langes-handbook-5-13': {
+    citation: 'Lange’s Handbook of Chemistry, table 5.13, freezing points of sodium chloride solutions.',
+  },
+  'salt-solubility-table': {
+    citation:
+      'Solubility of sodium chloride in water and the salometer scale at 60 °F, tables of the salt industry.',
+  },
+  'pork-salting-2015': {
+    citation:
+      'Influence of brine concentration on moisture and salt transport in pork loin during salting (2015). Springer; effective diffusivity (1.90 ± 0.28)·10⁻¹⁰ m²/s at 5 °C. Authors not noted.',
+    year: 2015,
+    remembered: true,
+  },
+  'fish-skin-salt-1992': {
+    citation: 'Diffusion of salt through fish flesh and skin (1992). Cookery Science 25, 283 (J-STAGE).',
+    year: 1992,
+  },
+
+  // Steam, humid air, freezing.
+  'iapws-if97': {
+    citation:
+      'International Association for the Properties of Water and Steam. Revised Release on the IAPWS Industrial Formulation 1997 for the Thermodynamic Properties of Water and Steam (R7-97), region 4, tables 34 to 36.',
+    year: 2012,
+  },
+  'iapws-sr1-86': {
+    citation:
+      'International Association for the Properties of Water and Steam. Revised Supplementary Release on Saturation Properties of Ordinary Water Substance (SR1-86).',
+    year: 1992,
+  },
+  'iapws-r14-08': {
+    citation:
+      'International Association for the Properties of Water and Steam. Revised Release on the Pressure along the Melting and Sublimation Curves of Ordinary Water Substance (R14-08).',
+    year: 2011,
+  },
+  'iapws-sr6-08': {
+    citation:
+      'International Association for the Properties of Water and Steam. Revised Supplementary Release on Properties of Liquid Water at 0.1 MPa (SR6-08).',
+    year: 2011,
+  },
+  'iso-2533-atmosphere': { citation: 'ISO 2533:1975. Standard Atmosphere.', year: 1975 },
+  'ashrae-fundamentals-psychrometrics': {
+    citation: 'ASHRAE Handbook—Fundamentals, chapter “Psychrometrics”.',
+  },
+  'chilton-colburn-1934': {
+    citation:
+      'Chilton, T. H. & Colburn, A. P. (1934). Mass transfer (absorption) coefficients: prediction from data on heat transfer and fluid friction. Industrial & Engineering Chemistry 26(11), 1183–1187.',
+    year: 1934,
+    remembered: true,
+  },
+  'churchill-chu-1975': {
+    citation:
+      'Churchill, S. W. & Chu, H. H. S. (1975). Correlating equations for laminar and turbulent free convection from a horizontal cylinder. International Journal of Heat and Mass Transfer 18(9), 1049–1053.',
+    year: 1975,
+    remembered: true,
+  },
+  'churchill-bernstein-1977': {
+    citation:
+      'Churchill, S. W. & Bernstein, M. (1977). A correlating equation for forced convection from gases and liquids to a circular cylinder in crossflow. Journal of Heat Transfer 99(2), 300–306.',
+    year: 1977,
+    remembered: true,
+  },
+  'chen-1985': {
+    citation:
+      'Chen, C. S. (1985). Thermodynamic analysis of the freezing and thawing of foods: enthalpy and apparent specific heat; ice content and mollier diagram. Journal of Food Science 50(4), 1158–1162 and 1163–1166.',
+    year: 1985,
+    remembered: true,
+  },
+  'schwartzberg-1976': {
+    citation:
+      'Schwartzberg, H. G. (1976). Effective heat capacities for the freezing and thawing of food. Journal of Food Science 41(1), 152–156.',
+    year: 1976,
+    remembered: true,
+  },
+  'miles-1974': {
+    citation:
+      'Miles, C. A. (1974). Ice fraction and bound water of food, as given with the thermal properties of foods in ASHRAE Handbook—Refrigeration.',
+    year: 1974,
+    remembered: true,
+  },
+  'tchigeov-1979': {
+    citation:
+      'Tchigeov, G. (1979). Thermophysical processes in food refrigeration technology. Food Industry, Moscow. As given in ASHRAE Handbook—Refrigeration, “Thermal Properties of Foods”.',
+    year: 1979,
+  },
+  'plank-1913': {
+    citation:
+      'Plank, R. (1913). Die Gefrierdauer von Eisblöcken. Zeitschrift für die gesamte Kälte-Industrie 20(6), 109–114.',
+    year: 1913,
+    remembered: true,
+  },
+  'pham-1986': {
+    citation:
+      'Pham, Q. T. (1986). Simplified equation for predicting the freezing time of foodstuffs. Journal of Food Technology 21(2), 209–219.',
+    year: 1986,
+    remembered: true,
+  },
+  'ball-1923': {
+    citation:
+      'Ball, C. O. (1923). Thermal process time for canned food. Bulletin of the National Research Council 7(37). Washington, DC.',
+    year: 1923,
+    remembered: true,
+  },
+  'lacroix-castaigne-1987': {
+    citation:
+      'Lacroix, C. & Castaigne, F. (1987). Simple method for freezing time calculations for infinite flat slabs, infinite cylinders and spheres. Canadian Institute of Food Science and Technology Journal 20(4), 252–259.',
+    year: 1987,
+    remembered: true,
+  },
+
   // Lethality.
   'bigelow-1921': {
     citation:
@@ -297,6 +446,95 @@ export const sources: Record<string, Source> = {
   },
   'cfr-9-381': { citation: '9 CFR part 381, Poultry products inspection regulations (USDA FSIS).' },
   'fsis-6210-2': { citation: 'USDA FSIS Directive 6210.2, poultry feet.' },
+
+  // Growth.
+  'baranyi-roberts-1994': {
+    citation:
+      'Baranyi, J. & Roberts, T. A. (1994). A dynamic approach to predicting bacterial growth in food. International Journal of Food Microbiology 23(3–4), 277–294.',
+    year: 1994,
+    remembered: true,
+  },
+  'ratkowsky-1982': {
+    citation:
+      'Ratkowsky, D. A., Olley, J., McMeekin, T. A. & Ball, A. (1982). Relationship between temperature and growth rate of bacterial cultures. Journal of Bacteriology 149(1), 1–5.',
+    year: 1982,
+    remembered: true,
+  },
+  'ratkowsky-1983': {
+    citation:
+      'Ratkowsky, D. A., Lowry, R. K., McMeekin, T. A., Stokes, A. N. & Chandler, R. E. (1983). Model for bacterial culture growth rate throughout the entire biokinetic temperature range. Journal of Bacteriology 154(3), 1222–1226.',
+    year: 1983,
+    remembered: true,
+  },
+  'rosso-1993': {
+    citation:
+      'Rosso, L., Lobry, J. R. & Flandrois, J. P. (1993). An unexpected correlation between cardinal temperatures of microbial growth highlighted by a new model. Journal of Theoretical Biology 162(4), 447–463.',
+    year: 1993,
+    remembered: true,
+  },
+  'rosso-1995': {
+    citation:
+      'Rosso, L., Lobry, J. R., Bajard, S. & Flandrois, J. P. (1995). Convenient model to describe the combined effects of temperature and pH on microbial growth. Applied and Environmental Microbiology 61(2), 610–616.',
+    year: 1995,
+  },
+  'rosso-robinson-2001': {
+    citation:
+      'Rosso, L. & Robinson, T. P. (2001). A cardinal model to describe the effect of water activity on the growth of moulds. International Journal of Food Microbiology 63(3), 265–273.',
+    year: 2001,
+    remembered: true,
+  },
+  'zwietering-1996': {
+    citation:
+      'Zwietering, M. H., de Wit, J. C. & Notermans, S. (1996). Application of predictive microbiology to estimate the number of Bacillus cereus in pasteurised milk at the point of consumption. International Journal of Food Microbiology 30(1–2), 55–70.',
+    year: 1996,
+    remembered: true,
+  },
+  'augustin-2005': {
+    citation:
+      'Augustin, J.-C., Zuliani, V., Cornu, M. & Guillier, L. (2005). Growth rate and growth probability of Listeria monocytogenes in dairy, meat and seafood products in suboptimal conditions. Journal of Applied Microbiology 99(5), 1019–1042.',
+    year: 2005,
+    remembered: true,
+  },
+  'fda-fsis-listeria-2003': {
+    citation:
+      'US Food and Drug Administration and USDA Food Safety and Inspection Service (2003). Quantitative assessment of relative risk to public health from foodborne Listeria monocytogenes among selected categories of ready-to-eat foods.',
+    year: 2003,
+  },
+  'roasted-chicken-braised-beef-cooling': {
+    citation:
+      'Growth of Clostridium perfringens in roasted chicken and braised beef during cooling: one-step dynamic analysis and modeling. Food Control (abstract).',
+  },
+  'juneja-huang-thippareddi-2006': {
+    citation:
+      'Juneja, V. K., Huang, L. & Thippareddi, H. H. (2006). Predictive model for growth of Clostridium perfringens in cooked cured pork. International Journal of Food Microbiology 110(1), 85–92.',
+    year: 2006,
+    remembered: true,
+  },
+  'juneja-salmonella-chicken-2007': {
+    citation:
+      'Juneja, V. K., Valenzuela Melendres, M., Huang, L., Gumudavelli, V., Subbiah, J. & Thippareddi, H. (2007). Modeling the effect of temperature on growth of Salmonella in chicken. Food Microbiology 24(4), 328–335; equation as transcribed in a risk assessment of chicken (Korean Journal for Food Science of Animal Resources 38(5), 2018).',
+    year: 2007,
+  },
+  'icmsf-1996': {
+    citation:
+      'International Commission on Microbiological Specifications for Foods (1996). Microorganisms in Foods 5: Characteristics of Microbial Pathogens. Blackie Academic & Professional, London; growth limits as tabulated by the US Department of Agriculture.',
+    year: 1996,
+  },
+  'fda-hazards-guide-growth': {
+    citation:
+      'US Food and Drug Administration. Fish and Fishery Products Hazards and Controls Guidance, appendix 4, table A-1: limiting conditions for pathogen growth.',
+  },
+  'olds-2006': {
+    citation:
+      'Olds, D. A. et al. (2006). Cooling of cooked turkey roasts and growth of Clostridium perfringens. Journal of Food Protection 69(1) (abstract).',
+    year: 2006,
+  },
+  'juneja-cured-beef-cooling': {
+    citation:
+      'Juneja, V. K., Novak, J. S., Marks, H. M. & Gombas, D. E. (2001). Growth of Clostridium perfringens from spore inocula in cooked cured beef: development of a predictive model. Innovative Food Science and Emerging Technologies 2(4), 289–301 (abstract).',
+    year: 2001,
+    remembered: true,
+  },
 };
 
 /**

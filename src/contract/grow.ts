@@ -1,0 +1,331 @@
+/** The contracts of `grow`, microbial growth along a temperature log, and of `limits`, whether an organism can grow at all. */
+import { z } from 'zod';
+import { growthAlong, growthUnderCeiling } from '../core/microbes/growth.ts';
+import { checkGrowthLimits, type FactorLimit } from '../core/microbes/growth-limits.ts';
+import { formCorners, setFactor } from '../core/microbes/growth-rate.ts';
+import {
+  findGrowthOrganism,
+  type GrowthOrganism,
+  type GrowthSet,
+  growthOrganisms,
+} from '../core/properties/organisms-growth.ts';
+import { growthLimits } from '../core/properties/organisms-growth-limits.ts';
+import { type Basis, cite } from '../core/sources.ts';
+import { nearNames } from './near-names.ts';
+import { accept } from './problem.ts';
+import { percent } from './quantities.ts';
+
+const acidity = () => z.number().min(1).max(12);
+const waterActivity = () => z.number().min(0.2).max(1);
+
+const GrowFields = z.strictObject({
+  organism: z.string().min(1).max(80),
+  /** A published set of rates of this organism; the first of its sets where none is named. */
+  set: z.string().min(1).max(80).optional(),
+  pH: acidity(),
+  waterActivity: waterActivity(),
+  waterPhaseSaltPct: percent().optional(),
+  /** In order of time, no time twice; straight lines between readings. */
+  log: z
+    .array(
+      z.strictObject({ min: z.number().min(-1_000_000).max(10_000_000), C: z.number().min(-80).max(400) }),
+    )
+    .min(2)
+    .max(200_000),
+  startLog10: z.number().min(-6).max(12),
+  /** Work before growth begins, ln units: at a steady rate, rate times lag. 0: no lag. */
+  h0: z.number().min(0).max(50).optional(),
+  maxLog10: z.number().min(-6).max(12).optional(),
+});
+type GrowFields = z.infer<typeof GrowFields>;
+
+type Complain = (path: (string | number)[], found: string, allowed: string) => void;
+
+function checkTimes({ log }: GrowFields, complain: Complain): void {
+  let wrong = 0;
+  for (let i = 1; i < log.length && wrong < 5; i++) {
+    const before = log[i - 1]!.min;
+    const now = log[i]!.min;
+    if (now > before) continue;
+    wrong++;
+    const what = now === before ? `${now} min a second time` : `${now} min after ${before} min`;
+    complain(['log', i, 'min'], what, 'times that rise from reading to reading, none twice');
+  }
+}
+
+function organismNamed(id: string, complain: Complain): GrowthOrganism | undefined {
+  const organism = findGrowthOrganism(id);
+  if (organism !== undefined) return organism;
+  const all = growthOrganisms.map((o) => o.id);
+  const near = nearNames(id, all, 1);
+  complain(
+    ['organism'],
+    `an unknown organism ${JSON.stringify(id)}`,
+    `${near.length > 0 ? `perhaps ${near[0]}; ` : ''}one of ${all.join(', ')}`,
+  );
+  return undefined;
+}
+
+function setOf(organism: GrowthOrganism, id: string | undefined): GrowthSet | undefined {
+  return id === undefined ? organism.sets[0] : organism.sets.find((set) => set.id === id);
+}
+
+function checkSet(input: GrowFields, complain: Complain): void {
+  const organism = organismNamed(input.organism, complain);
+  if (organism === undefined) return;
+  if (organism.sets.length === 0) {
+    const known = growthOrganisms.filter((o) => o.sets.length > 0).map((o) => o.id);
+    complain(
+      ['organism'],
+      `${JSON.stringify(input.organism)}, whose rate of growth is not known here`,
+      `one of ${known.join(', ')}; whether this one can grow at all is answered by limits`,
+    );
+    return;
+  }
+  const set = setOf(organism, input.set);
+  if (set === undefined) {
+    const ids = organism.sets.map((s) => JSON.stringify(s.id)).join(', ');
+    complain(['set'], JSON.stringify(input.set), `one of ${ids} for ${organism.id}`);
+    return;
+  }
+  const most = input.maxLog10 ?? set.maxLog10;
+  if (input.startLog10 > most)
+    complain(['startLog10'], `${input.startLog10}`, `at most ${most}, the most there can be (maxLog10)`);
+}
+
+export const GrowInput = GrowFields.superRefine((input, context) => {
+  const complain: Complain = (path, found, allowed) =>
+    context.addIssue({ code: 'custom', path, message: allowed, params: { found } });
+  checkTimes(input, complain);
+  checkSet(input, complain);
+});
+export type GrowInput = z.infer<typeof GrowInput>;
+
+const list = z.array(z.number());
+const BasisAnswer = z.strictObject({ what: z.string(), source: z.string(), confidence: z.string() });
+
+/** One factor of the food against the widest limits published. */
+const FactorAnswer = z.strictObject({
+  factor: z.enum(['C', 'pH', 'waterActivity', 'waterPhaseSaltPct']),
+  value: z.number(),
+  low: z.number().nullable(),
+  high: z.number().nullable(),
+  growthPossible: z.boolean(),
+});
+
+export const GrowAnswer = z.strictObject({
+  organism: z.string(),
+  name: z.string(),
+  set: z.string(),
+  setTitle: z.string(),
+  h0: z.number(),
+  maxLog10: z.number(),
+  log10Increase: z.number(),
+  /** The same had there been no lag (h0 0): the two together show how much rests on it. */
+  log10IncreaseWithoutLag: z.number(),
+  endLog10: z.number(),
+  /** What pH and water activity do to the published rate: 1 leaves it, 0 stops growth. */
+  rateFactor: z.number(),
+  limits: z.array(FactorAnswer),
+  history: z.strictObject({ min: list, C: list, log10: list }),
+  basis: z.array(BasisAnswer),
+  cautions: z.array(z.string()),
+});
+export type GrowAnswer = z.infer<typeof GrowAnswer>;
+
+const standing = [
+  'This says how much one organism would grow by a published model. It says nothing of whether the food may be eaten: other organisms, toxins and what was there before are not in it.',
+  'Advice, not a licence: your local authority and qualified people decide, and a laboratory can measure.',
+];
+
+const asFactor = (limit: FactorLimit): z.infer<typeof FactorAnswer> => {
+  const salt = limit.factor === 'waterPhaseSalt';
+  const shown = (x: number | null) => (x === null ? null : salt ? x * 100 : x);
+  return {
+    factor: limit.factor === 'waterPhaseSalt' ? 'waterPhaseSaltPct' : limit.factor,
+    value: salt ? limit.value * 100 : limit.value,
+    low: shown(limit.low),
+    high: shown(limit.high),
+    growthPossible: limit.growthPossible,
+  };
+};
+
+const cited = ({ what, source, confidence }: Basis) => ({ what, source: cite(source), confidence });
+
+/** The tables that a limit rests on, each once; sources of rates are named with the rates. */
+function limitBasis(organism: GrowthOrganism, found: readonly FactorLimit[]): Basis[] {
+  const used = new Set(found.flatMap((limit) => limit.sources));
+  return growthLimits
+    .filter((row) => row.organism === organism.id && used.has(row.source))
+    .map(({ source, confidence }) => ({
+      what: `limits of growth of ${organism.name}`,
+      source,
+      confidence,
+    }));
+}
+
+const words: Record<FactorLimit['factor'], string> = {
+  C: 'the temperature',
+  pH: 'the pH',
+  waterActivity: 'the water activity',
+  waterPhaseSalt: 'the salt in the water phase',
+};
+
+const stoppedBy = (found: readonly FactorLimit[]) =>
+  found.filter((limit) => !limit.growthPossible).map((limit) => words[limit.factor]);
+
+const stillAlive =
+  'Where growth is not expected the organism may still live, and grow again when the food is warmed, thinned or mixed. The limits are those of the wettest and mildest foods studied; measure, do not guess, what they are compared with.';
+
+/** Two readings further apart than this may hide a warm spell [min]. */
+const longGap = 60;
+
+function growCautions(
+  input: GrowFields,
+  set: GrowthSet,
+  found: readonly FactorLimit[],
+  end: number,
+): string[] {
+  const { log } = input;
+  const corners = formCorners(set.temperature);
+  const hottest = log.reduce((most, { C }) => Math.max(most, C), Number.NEGATIVE_INFINITY);
+  const gap = log.reduce((most, { min }, i) => (i === 0 ? 0 : Math.max(most, min - log[i - 1]!.min)), 0);
+  const stopped = stoppedBy(found);
+  const most = input.maxLog10 ?? set.maxLog10;
+  return [
+    ...(stopped.length > 0 ? [`No growth because of ${stopped.join(' and ')} alone. ${stillAlive}`] : []),
+    ...(stopped.length === 0 && set.effect === undefined
+      ? [
+          'pH and water activity do not slow this set down: how they do was not published with it. They count only where they stop growth.',
+        ]
+      : []),
+    ...(hottest >= corners.at(-1)!
+      ? [`No death is counted: above ${corners.at(-1)} °C the number only stands still.`]
+      : []),
+    ...(gap > longGap
+      ? [
+          `Readings lie up to ${Math.round(gap)} min apart; between them a straight line is assumed, and a warm spell would not be seen.`,
+        ]
+      : []),
+    ...(most - end < 0.5 ? ['At the end the number is close to the most there can be.'] : []),
+    ...((input.h0 ?? set.h0) > 0
+      ? [
+          `The lag (h0 ${input.h0 ?? set.h0}) decides most of this answer, and an hour of lag more or less changes it greatly: see growth without it (log10IncreaseWithoutLag).`,
+        ]
+      : []),
+    'The log must be of the place that stays warm longest; elsewhere less has grown.',
+    ...set.cautions,
+    ...standing,
+  ];
+}
+
+/** Growth along a log as the contract states it. Throws `InputProblems` for an input that it does not allow. */
+export function runGrow(raw: unknown): GrowAnswer {
+  const input = accept(GrowInput, raw);
+  const organism = findGrowthOrganism(input.organism)!;
+  const set = setOf(organism, input.set)!;
+  const found = checkGrowthLimits(organism.id, {
+    pH: input.pH,
+    waterActivity: input.waterActivity,
+    ...(input.waterPhaseSaltPct === undefined ? {} : { waterPhaseSalt: input.waterPhaseSaltPct / 100 }),
+  });
+  const stopped = stoppedBy(found).length > 0;
+  const course = growthAlong(
+    input.log.map(({ min, C }) => ({ s: min * 60, C })),
+    set,
+    {
+      pH: input.pH,
+      waterActivity: input.waterActivity,
+      startLog10: input.startLog10,
+      stopped,
+      ...(input.h0 === undefined ? {} : { h0: input.h0 }),
+      ...(input.maxLog10 === undefined ? {} : { maxLog10: input.maxLog10 }),
+    },
+  );
+  const endLog10 = course.log10.at(-1) ?? input.startLog10;
+  const basis: Basis[] = [
+    ...set.basis,
+    ...(set.effect?.basis ?? []),
+    input.h0 === undefined
+      ? set.h0Basis
+      : { what: `h0 ${input.h0}`, source: 'user-input', confidence: 'assumption' },
+    {
+      what: 'lag, growth and ceiling, exact along the straight lines of the log',
+      source: 'baranyi-roberts-1994',
+      confidence: 'memory',
+    },
+    { what: `${input.startLog10} log10 cfu/g at the start`, source: 'user-input', confidence: 'assumption' },
+    ...limitBasis(organism, found),
+  ];
+  return {
+    organism: organism.id,
+    name: organism.name,
+    set: set.id,
+    setTitle: set.title,
+    h0: input.h0 ?? set.h0,
+    maxLog10: input.maxLog10 ?? set.maxLog10,
+    log10Increase: endLog10 - input.startLog10,
+    log10IncreaseWithoutLag:
+      growthUnderCeiling(course.integral, ((input.maxLog10 ?? set.maxLog10) - input.startLog10) * Math.LN10) /
+      Math.LN10,
+    endLog10,
+    rateFactor: stopped ? 0 : setFactor(set, input.pH, input.waterActivity),
+    limits: found.map(asFactor),
+    history: {
+      min: Array.from(course.s, (s) => s / 60),
+      C: [...course.C],
+      log10: [...course.log10],
+    },
+    basis: basis.map(cited),
+    cautions: growCautions(input, set, found, endLog10),
+  };
+}
+
+const LimitsFields = z.strictObject({
+  organism: z.string().min(1).max(80),
+  C: z.number().min(-80).max(400).optional(),
+  pH: acidity().optional(),
+  waterActivity: waterActivity().optional(),
+  waterPhaseSaltPct: percent().optional(),
+});
+
+export const LimitsInput = LimitsFields.superRefine((input, context) => {
+  const complain: Complain = (path, found, allowed) =>
+    context.addIssue({ code: 'custom', path, message: allowed, params: { found } });
+  organismNamed(input.organism, complain);
+  if (Object.keys(input).length < 2)
+    complain([], 'an organism alone', 'also one or more of C, pH, waterActivity, waterPhaseSaltPct');
+});
+export type LimitsInput = z.infer<typeof LimitsInput>;
+
+export const LimitsAnswer = z.strictObject({
+  organism: z.string(),
+  name: z.string(),
+  /** false: one stated factor stops growth by itself, by every table looked at. true says nothing of how fast. */
+  growthPossible: z.boolean(),
+  limits: z.array(FactorAnswer),
+  basis: z.array(BasisAnswer),
+  cautions: z.array(z.string()),
+});
+export type LimitsAnswer = z.infer<typeof LimitsAnswer>;
+
+/** Whether an organism can grow at all. Throws `InputProblems` for an input that is not allowed. */
+export function runLimits(raw: unknown): LimitsAnswer {
+  const { organism: id, C, pH, waterActivity: aw, waterPhaseSaltPct } = accept(LimitsInput, raw);
+  const organism = findGrowthOrganism(id)!;
+  const found = checkGrowthLimits(id, {
+    ...(C === undefined ? {} : { C }),
+    ...(pH === undefined ? {} : { pH }),
+    ...(aw === undefined ? {} : { waterActivity: aw }),
+    ...(waterPhaseSaltPct === undefined ? {} : { waterPhaseSalt: waterPhaseSaltPct / 100 }),
+  });
+  const rates = organism.sets.flatMap((set) => set.basis.slice(0, 1));
+  return {
+    organism: id,
+    name: organism.name,
+    growthPossible: stoppedBy(found).length === 0,
+    limits: found.map(asFactor),
+    basis: [...limitBasis(organism, found), ...(C === undefined ? [] : rates)].map(cited),
+    cautions: [stillAlive, ...standing],
+  };
+}
