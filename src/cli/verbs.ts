@@ -1,6 +1,7 @@
 /** What the command line can do: one entry a verb. A new verb is a new entry and nothing else. */
 import type { z } from 'zod';
 import { CookInput, runCook } from '../contract/cook.ts';
+import { CureInput, runCure } from '../contract/cure.ts';
 import { GrowInput, LimitsInput, runGrow, runLimits } from '../contract/grow.ts';
 import { JudgeInput, listRules, runJudge } from '../contract/judge.ts';
 
@@ -43,6 +44,11 @@ export const verbs: Readonly<Record<string, Verb>> = {
     summary: 'whether an organism can grow at all at a temperature and in a food',
     input: LimitsInput,
     run: (input) => runLimits(input),
+  },
+  cure: {
+    summary: 'salt into a piece by brine or dry salt, through cure, rinse and rest',
+    input: CureInput,
+    run: (input) => runCure(input),
   },
   judge: {
     summary: 'a measured log against named rules',

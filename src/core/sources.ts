@@ -186,6 +186,10 @@ export const sources: Record<string, Source> = {
     year: 1988,
     remembered: true,
   },
+  'labuza-saturated-salts': {
+    citation:
+      'Water activity of saturated sodium chloride, ln a_w = 23.1092/T − 0.3607, a fit attributed to T. P. Labuza, as reproduced in secondary tables.',
+  },
   'ross-1975': {
     citation:
       'Ross, K. D. (1975). Estimation of water activity in intermediate moisture foods. Food Technology 29, 26.',

@@ -1,0 +1,83 @@
+import { describe, expect, it } from 'vitest';
+import { runCure } from './cure.ts';
+import { InputProblems } from './problem.ts';
+
+const piece = { shape: 'cylinder', diameterMm: 20, massG: 1000, water: 0.7576, salt: 0 };
+const input = { piece, bath: { massG: 1000, saltPct: 6 }, temperatureC: 4, h: 24 };
+const problems = (json: unknown) => {
+  try {
+    runCure(json);
+  } catch (error) {
+    if (error instanceof InputProblems) return error.problems;
+    throw error;
+  }
+  throw new Error('was accepted');
+};
+
+describe('runCure', () => {
+  it('1 : 1 in brine of 6 %', () => {
+    const answer = runCure(input);
+    expect(answer.equilibriumWaterPhaseSaltPct).toBeCloseTo(3.41375, 4);
+    expect(answer.equilibriumSaltGPerKg).toBeCloseTo(26.7766, 3);
+    expect(answer.equilibriumSaltPct).toBeCloseTo(2.6078, 3);
+    expect(answer.coreSaltPct).toBeLessThan(answer.meanSaltPct);
+    expect(answer.coreWaterActivity).toBeGreaterThan(answer.waterActivity);
+    expect(answer.history.h.at(-1)).toBe(24);
+    expect(answer.history.meanSaltPct.at(-1)).toBe(answer.meanSaltPct);
+    expect(answer.profile[0]?.saltPct).toBe(answer.surfaceSaltPct);
+    expect(answer.profile.at(-1)?.depthMm).toBe(10);
+    expect(answer.basis.length).toBeGreaterThan(3);
+    expect(answer.hoursTo90PctRange?.low).toBeLessThan(answer.hoursTo90Pct ?? 0);
+    expect(answer.cautions.some((c) => c.includes('Do not count on salt'))).toBe(true);
+    expect(answer.cautions.some((c) => c.includes('handled as raw'))).toBe(true);
+  });
+
+  it('never takes 3.5 % for safety', () => {
+    const { cautions } = runCure({ ...input, bath: { saltPct: 20, strengthKept: true }, h: 2000 });
+    expect(cautions[0]).toContain('one factor among several');
+    expect(cautions[0]).toContain('Listeria');
+  });
+
+  it('stages, and dry salt', () => {
+    const answer = runCure({
+      piece: { ...piece, shape: 'slab', diameterMm: undefined, thicknessMm: 30, exposedFaces: 1 },
+      stages: [
+        { name: 'salt', bath: { drySaltG: 25 }, temperatureC: 3, h: 48 },
+        { name: 'rinse', bath: { massG: 4000, saltPct: 0 }, temperatureC: 10, h: 0.1 },
+        { name: 'rest', bath: { rest: true }, temperatureC: 3, h: 72 },
+      ],
+      diffusivityM2s: 2e-10,
+    });
+    expect(answer.stages.map((s) => s.name)).toEqual(['salt', 'rinse', 'rest']);
+    expect(answer.equilibriumSaltPct).toBeCloseTo(answer.meanSaltPct, 9);
+    expect(Math.abs(answer.saltBalancePct)).toBeLessThan(1e-8);
+    expect(answer.hoursTo90PctRange).toBeNull();
+    expect(answer.cautions.some((c) => c.includes('At 10 °C'))).toBe(true);
+  });
+
+  it.each([
+    ['piece.diameterMm', { ...input, piece: { ...piece, diameterMm: undefined } }],
+    ['piece.thicknessMm', { ...input, piece: { ...piece, thicknessMm: 5 } }],
+    ['piece.diameterMm', { ...input, piece: { ...piece, diameterMm: -4 } }],
+    ['piece.colour', { ...input, piece: { ...piece, colour: 'red' } }],
+    ['bath.saltPct', { ...input, bath: { massG: 1000, saltPct: 26.9 } }],
+    ['bath', { ...input, bath: { massG: 1000, saltPt: 6 } }],
+    ['bath', { ...input, bath: undefined }],
+    ['temperatureC', { ...input, temperatureC: 60 }],
+    ['temperatureC', { ...input, bath: { massG: 1000, saltPct: 0.5 }, temperatureC: -1 }],
+    ['h', { ...input, h: Number.POSITIVE_INFINITY }],
+    ['h', { ...input, stages: [{ name: 'a', bath: { rest: true }, temperatureC: 3, h: 1 }] }],
+    ['piece.skin.thicknessMm', { ...input, piece: { ...piece, skin: { thicknessMm: 10 } } }],
+    ['piece.salt', { ...input, piece: { ...piece, water: 0.2, salt: 0.2 } }],
+  ])('refuses %s', (path, json) => {
+    expect(problems(json).map((p) => p.path)).toContain(path);
+  });
+
+  it('says the bound in the input’s own unit', () => {
+    expect(problems({ ...input, bath: { massG: 1000, saltPct: 26.9 } })[0]).toEqual({
+      path: 'bath.saltPct',
+      found: '26.9 %',
+      allowed: '0 to 26.33 %, saturation at 4 °C',
+    });
+  });
+});

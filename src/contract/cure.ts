@@ -1,0 +1,359 @@
+/** `cure`: salt into a piece by brine or dry salt, as the headless contract asks for it (mm, g, h, %). */
+import { z } from 'zod';
+import { Contradiction, OutOfRange } from '../core/errors.ts';
+import { diffusivityBasis, muscleDiffusivity, skinBasis } from '../core/properties/brine.ts';
+import {
+  type CureMedium,
+  type CurePiece,
+  type CureProblem,
+  type CureStageResult,
+  cure,
+  type SaltState,
+} from '../core/salt/cure.ts';
+import { saltWaterActivity } from '../core/salt/water-activity.ts';
+import type { Basis } from '../core/sources.ts';
+import { cureCautions } from './cure-cautions.ts';
+import { accept, InputProblems, type Problem } from './problem.ts';
+import { celsius, fraction, grams, millimetres, Text } from './quantities.ts';
+
+const positive = (most: number) => z.number().positive().max(most);
+const diffusivity = () => z.number().min(1e-15).max(2e-9);
+
+const PieceInput = z.strictObject({
+  shape: z.enum(['slab', 'cylinder', 'sphere']),
+  /** Slab. */
+  thicknessMm: millimetres(0.1).optional(),
+  /** Cylinder (without ends) and sphere. */
+  diameterMm: millimetres(0.1).optional(),
+  /** Slab: by how many faces salt can enter; 2 where nothing is said. Without meaning for the others. */
+  exposedFaces: z.union([z.literal(1), z.literal(2)], 'one face or two: 1 or 2').optional(),
+  massG: positive(10_000_000),
+  /** Mass fractions before the cure. */
+  water: fraction().min(0.02),
+  /** 0 where nothing is said. */
+  salt: fraction().max(0.3).optional(),
+  /** A skin around the piece that slows the salt; its water is the piece's where nothing is said. */
+  skin: z
+    .strictObject({
+      thicknessMm: positive(50),
+      water: fraction().min(0.02).optional(),
+      diffusivityM2s: diffusivity().optional(),
+    })
+    .optional(),
+});
+
+const BathInput = z.union(
+  [
+    z.strictObject({ massG: positive(1_000_000_000), saltPct: z.number().min(0).max(27) }),
+    z.strictObject({ saltPct: z.number().min(0).max(27), strengthKept: z.literal(true) }),
+    z.strictObject({ drySaltG: grams(10_000_000) }),
+    z.strictObject({ rest: z.literal(true) }),
+  ],
+  'massG and saltPct, or saltPct and strengthKept: true, or drySaltG, or rest: true',
+);
+type BathInput = z.infer<typeof BathInput>;
+
+const hours = () => z.number().min(0.001).max(8_784);
+const temperature = () => celsius(muscleDiffusivity.coldest, muscleDiffusivity.hottest);
+
+const CureFields = z.strictObject({
+  piece: PieceInput,
+  /** One stage, or `stages` for several. */
+  bath: BathInput.optional(),
+  temperatureC: temperature().optional(),
+  h: hours().optional(),
+  stages: z
+    .array(z.strictObject({ name: Text(80), bath: BathInput, temperatureC: temperature(), h: hours() }))
+    .min(1)
+    .max(20)
+    .optional(),
+  /** Of the flesh, at every temperature; the published default by temperature where nothing is said. */
+  diffusivityM2s: z.number().min(1e-13).max(2e-9).optional(),
+});
+
+export const CureInput = CureFields.superRefine((input, context) => {
+  const complain = (path: string[], found: string, allowed: string) =>
+    context.addIssue({ code: 'custom', path, message: allowed, params: { found } });
+  const { shape } = input.piece;
+  const [needed, other] =
+    shape === 'slab' ? (['thicknessMm', 'diameterMm'] as const) : (['diameterMm', 'thicknessMm'] as const);
+  if (input.piece[needed] === undefined)
+    complain(['piece', needed], 'nothing', `a length in mm: a ${shape} needs it`);
+  if (input.piece[other] !== undefined)
+    complain(['piece', other], `${input.piece[other]} mm`, `only ${needed} for a ${shape}`);
+  for (const key of ['bath', 'temperatureC', 'h'] as const) {
+    if (input.stages === undefined && input[key] === undefined)
+      complain([key], 'nothing', `${key}, or a list of stages that each have it`);
+    if (input.stages !== undefined && input[key] !== undefined)
+      complain([key], `${key} beside stages`, `either stages or bath, temperatureC and h`);
+  }
+});
+export type CureInput = z.infer<typeof CureInput>;
+
+const list = z.array(z.number());
+const Hours = z.number().nullable();
+
+const CureStageAnswer = z.strictObject({
+  name: z.string(),
+  endH: z.number(),
+  /** At the stage's end. */
+  meanSaltPct: z.number(),
+  coreSaltPct: z.number(),
+  surfaceSaltPct: z.number(),
+  bathSaltPct: z.number().nullable(),
+  /** Where it would end if it went on for ever. */
+  equilibriumSaltPct: z.number(),
+  equilibriumWaterPhaseSaltPct: z.number(),
+  /** From the stage's start; null where there is no way to go. */
+  hoursTo90Pct: Hours,
+  coreHoursTo90Pct: Hours,
+  takenUpG: z.number(),
+  /** Dry salt left on the piece, and when all of it was dissolved, from the stage's start. */
+  undissolvedG: z.number(),
+  dissolvedAtH: Hours,
+  diffusivityM2s: z.number(),
+});
+
+export const CureAnswer = z.strictObject({
+  /** % of the salted piece, where the last stage would end if it went on for ever. */
+  equilibriumSaltPct: z.number(),
+  equilibriumWaterPhaseSaltPct: z.number(),
+  /** Salt in the piece at that end, to a kilogram of the piece before the cure. */
+  equilibriumSaltGPerKg: z.number(),
+  /** % of the salted piece at the end of the last stage. */
+  meanSaltPct: z.number(),
+  coreSaltPct: z.number(),
+  surfaceSaltPct: z.number(),
+  /** Salt/(salt + water) of the whole piece, and at its core. */
+  waterPhaseSaltPct: z.number(),
+  coreWaterPhaseSaltPct: z.number(),
+  /** By salt alone, at 25 °C: of the whole piece as if it were even, and at its core, where it is highest. */
+  waterActivity: z.number(),
+  coreWaterActivity: z.number(),
+  /** Of the last stage, from its start: nine tenths of the salt on its way are in; the core has gone nine tenths of its way. */
+  hoursTo90Pct: Hours,
+  coreHoursTo90Pct: Hours,
+  /** The same for the fastest and the slowest diffusivity published; null where one was given, with a skin, or with several stages. */
+  hoursTo90PctRange: z.strictObject({ low: z.number(), high: z.number() }).nullable(),
+  stages: z.array(CureStageAnswer),
+  profile: z.array(
+    z.strictObject({
+      depthMm: z.number(),
+      saltPct: z.number(),
+      waterPhaseSaltPct: z.number(),
+      waterActivity: z.number(),
+    }),
+  ),
+  history: z.strictObject({
+    h: list,
+    meanSaltPct: list,
+    coreSaltPct: list,
+    surfaceSaltPct: list,
+    waterPhaseSaltPct: list,
+    coreWaterPhaseSaltPct: list,
+    bathSaltPct: z.array(z.number().nullable()),
+  }),
+  /** Salt that the computation has made or lost, % of all there was. */
+  saltBalancePct: z.number(),
+  basis: z.array(z.object({ what: z.string(), source: z.string(), confidence: z.string() })),
+  cautions: z.array(z.string()),
+});
+export type CureAnswer = z.infer<typeof CureAnswer>;
+
+function toMedium(bath: BathInput): CureMedium {
+  if ('rest' in bath) return { kind: 'rest' };
+  if ('drySaltG' in bath) return { kind: 'dry', salt: bath.drySaltG / 1000 };
+  const salt = bath.saltPct / 100;
+  return 'massG' in bath ? { kind: 'bath', mass: bath.massG / 1000, salt } : { kind: 'kept', salt };
+}
+
+type Stage = NonNullable<CureInput['stages']>[number];
+
+const stagesOf = ({ stages, bath, temperatureC, h }: CureInput): Stage[] =>
+  stages ??
+  (bath === undefined || temperatureC === undefined || h === undefined
+    ? []
+    : [{ name: 'cure', bath, temperatureC, h }]);
+
+function toProblem(input: CureInput): CureProblem {
+  const { piece } = input;
+  const core: CurePiece = {
+    shape: piece.shape,
+    size: (piece.thicknessMm ?? piece.diameterMm ?? Number.NaN) / 1000,
+    exposedFaces: piece.exposedFaces ?? 2,
+    mass: piece.massG / 1000,
+    water: piece.water,
+    salt: piece.salt ?? 0,
+    ...(piece.skin === undefined
+      ? {}
+      : {
+          skin: {
+            thickness: piece.skin.thicknessMm / 1000,
+            water: piece.skin.water ?? piece.water,
+            ...(piece.skin.diffusivityM2s === undefined ? {} : { diffusivity: piece.skin.diffusivityM2s }),
+          },
+        }),
+  };
+  return {
+    piece: core,
+    stages: stagesOf(input).map(({ bath, temperatureC, h }) => ({
+      medium: toMedium(bath),
+      temperature: temperatureC,
+      time: h * 3600,
+    })),
+    ...(input.diffusivityM2s === undefined ? {} : { diffusivity: input.diffusivityM2s }),
+  };
+}
+
+/** The engine's paths and units in the input's: suffix, the input's key, and what a number is multiplied by. */
+const terms: readonly (readonly [RegExp, string, number, string])[] = [
+  [/\.skin\.thickness$/, '.skin.thicknessMm', 1000, 'mm'],
+  [/\.size$/, '.sizeMm', 1000, 'mm'],
+  [/\.mass$/, '.massG', 1000, 'g'],
+  [/\.medium\.salt$/, '.bath.saltPct', 100, '%'],
+  [/\.medium$/, '.bath', 1, ''],
+  [/\.temperature$/, '.temperatureC', 1, ''],
+  [/\.time$/, '.h', 1 / 3600, 'h'],
+  [/iffusivity$/, 'iffusivityM2s', 1, ''],
+];
+
+function inInputTerms(error: OutOfRange | Contradiction, input: CureInput): Problem {
+  const found = terms.find(([suffix]) => suffix.test(error.path));
+  if (found === undefined) return { path: error.path, found: error.found, allowed: error.allowed };
+  const [suffix, key, factor, unit] = found;
+  let path = error.path.replace(suffix, key);
+  if (input.stages === undefined) path = path.replace(/^stages\[0\]\./, '');
+  path = path.replace('sizeMm', input.piece.shape === 'slab' ? 'thicknessMm' : 'diameterMm');
+  if (factor === 1) return { path, found: error.found, allowed: error.allowed };
+  // Only the value itself and its bounds, not the temperature that a bound is said to hold at.
+  const words = (text: string) =>
+    text.replace(
+      /^(-?[\d.]+(?:e-?\d+)?)( to (-?[\d.]+(?:e-?\d+)?))?( \w+)?(?=,|$)/,
+      (_, a: string, __, b?: string) =>
+        [a, b]
+          .filter((n) => n !== undefined)
+          .map((n) => Number((Number(n) * factor).toPrecision(6)))
+          .join(' to ')
+          .concat(` ${unit}`),
+    );
+  return { path, found: words(error.found), allowed: words(error.allowed) };
+}
+
+const pct = (x: number) => x * 100;
+const inHours = (s: number | null) => (s === null ? null : s / 3600);
+
+function stageAnswer(name: string, stage: CureStageResult): z.infer<typeof CureStageAnswer> {
+  const { end, equilibrium } = stage;
+  return {
+    name,
+    endH: end.t / 3600,
+    meanSaltPct: pct(end.mean),
+    coreSaltPct: pct(end.core),
+    surfaceSaltPct: pct(end.surface),
+    bathSaltPct: end.bath === null ? null : pct(end.bath),
+    equilibriumSaltPct: pct(equilibrium.salt),
+    equilibriumWaterPhaseSaltPct: pct(equilibrium.waterPhase),
+    hoursTo90Pct: inHours(stage.to90),
+    coreHoursTo90Pct: inHours(stage.coreTo90),
+    takenUpG: stage.takenKg * 1000,
+    undissolvedG: stage.undissolvedKg * 1000,
+    dissolvedAtH: inHours(stage.usedUpAt),
+    diffusivityM2s: stage.diffusivity,
+  };
+}
+
+function basisOf(input: CureInput): Basis[] {
+  const { piece } = input;
+  const given = (what: string): Basis => ({ what, source: 'user-input', confidence: 'assumption' });
+  const assumed = (what: string): Basis => ({ what, source: 'own-assumption', confidence: 'assumption' });
+  return [
+    {
+      what: 'diffusion of salt in the water of the piece, with the balance of mass between piece and bath',
+      source: 'crank-1975',
+      confidence: 'computed',
+    },
+    ...(input.diffusivityM2s === undefined
+      ? diffusivityBasis
+      : [given(`diffusivity of salt ${input.diffusivityM2s} m²/s as given, at every temperature`)]),
+    ...(piece.skin === undefined
+      ? []
+      : piece.skin.diffusivityM2s === undefined
+        ? [skinBasis]
+        : [given(`diffusivity of salt in the skin ${piece.skin.diffusivityM2s} m²/s as given`)]),
+    ...(piece.skin !== undefined && piece.skin.water === undefined
+      ? [assumed('as much water in the skin as in the piece')]
+      : []),
+    ...(piece.salt === undefined ? [assumed('no salt in the piece before the cure')] : []),
+    ...(piece.shape === 'slab' && piece.exposedFaces === undefined
+      ? [assumed('salt enters by both faces')]
+      : []),
+    ...(piece.shape !== 'slab' && piece.exposedFaces !== undefined
+      ? [assumed(`exposedFaces is without meaning for a ${piece.shape}: salt enters all around`)]
+      : []),
+    assumed(
+      'the piece keeps its water (meat swells in weak brine and shrinks in strong), the bath is stirred, edges and ends take nothing up',
+    ),
+    {
+      what: 'water activity by salt alone at 25 °C, to 0.0007',
+      source: 'pitzer-mayorga-1973',
+      confidence: 'computed',
+    },
+  ];
+}
+
+/** Runs `cure` from JSON to JSON. Throws `InputProblems` for anything wrong with the input. */
+export function runCure(json: unknown): CureAnswer {
+  const input = accept(CureInput, json);
+  const problem = toProblem(input);
+  try {
+    const { stages, history, profile, balance } = cure(problem);
+    const last = stages.at(-1);
+    if (last === undefined) throw new Error('a cure without a stage');
+    const { end, equilibrium } = last;
+    const column = (pick: (state: SaltState) => number) => history.map((state) => pct(pick(state)));
+    const hoursTo90 = inHours(last.to90);
+    const spread =
+      input.diffusivityM2s === undefined && input.piece.skin === undefined && stages.length === 1;
+    const { at5C, low, high } = muscleDiffusivity;
+    return {
+      equilibriumSaltPct: pct(equilibrium.salt),
+      equilibriumWaterPhaseSaltPct: pct(equilibrium.waterPhase),
+      equilibriumSaltGPerKg: (equilibrium.saltKg / problem.piece.mass) * 1000,
+      meanSaltPct: pct(end.mean),
+      coreSaltPct: pct(end.core),
+      surfaceSaltPct: pct(end.surface),
+      waterPhaseSaltPct: pct(end.meanWaterPhase),
+      coreWaterPhaseSaltPct: pct(end.coreWaterPhase),
+      waterActivity: saltWaterActivity(end.meanWaterPhase),
+      coreWaterActivity: saltWaterActivity(end.coreWaterPhase),
+      hoursTo90Pct: hoursTo90,
+      coreHoursTo90Pct: inHours(last.coreTo90),
+      hoursTo90PctRange:
+        spread && hoursTo90 !== null
+          ? { low: (hoursTo90 * at5C) / high, high: (hoursTo90 * at5C) / low }
+          : null,
+      stages: stages.map((stage, i) => stageAnswer(stagesOf(input)[i]?.name ?? '', stage)),
+      profile: profile.map(({ depth, salt, waterPhase }) => ({
+        depthMm: depth * 1000,
+        saltPct: pct(salt),
+        waterPhaseSaltPct: pct(waterPhase),
+        waterActivity: saltWaterActivity(waterPhase),
+      })),
+      history: {
+        h: history.map(({ t }) => t / 3600),
+        meanSaltPct: column((s) => s.mean),
+        coreSaltPct: column((s) => s.core),
+        surfaceSaltPct: column((s) => s.surface),
+        waterPhaseSaltPct: column((s) => s.meanWaterPhase),
+        coreWaterPhaseSaltPct: column((s) => s.coreWaterPhase),
+        bathSaltPct: history.map(({ bath }) => (bath === null ? null : pct(bath))),
+      },
+      saltBalancePct: pct(balance),
+      basis: basisOf(input),
+      cautions: cureCautions(stages, problem),
+    };
+  } catch (error) {
+    if (!(error instanceof OutOfRange || error instanceof Contradiction)) throw error;
+    throw new InputProblems([inInputTerms(error, input)]);
+  }
+}
