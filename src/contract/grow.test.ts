@@ -70,6 +70,16 @@ describe('runGrow', () => {
     expect(runGrow({ ...cooling, waterPhaseSaltPct: 7.5 }).log10Increase).toBe(0);
     expect(runGrow({ ...cooling, waterPhaseSaltPct: 6.9 }).log10Increase).toBeGreaterThan(0.5);
   });
+  test('tells time spent where this set has no growth but others report it', () => {
+    const cool = [
+      { min: 0, C: 12 },
+      { min: 600, C: 12 },
+    ];
+    const answer = runGrow({ ...cooling, set: 'cured-pork', log: cool });
+    expect(answer.log10Increase).toBe(0);
+    expect(answer.cautions.join(' ')).toMatch(/600 min of the log lie where this set has no growth/);
+    expect(runGrow({ ...cooling, log: cool }).cautions.join(' ')).not.toMatch(/lie where this set/);
+  });
   test('says that no death is counted, that readings lie far apart, that the ceiling is near', () => {
     const hot = runGrow({
       ...cooling,
@@ -95,6 +105,15 @@ describe('runGrow refuses, naming the place', () => {
     expect(refused({ set: 'goose' })[0]).toMatch(/^set: "goose"; one of "roasted-chicken"/);
     for (const organism of ['bacillus-cereus', 'escherichia-coli', 'staphylococcus-aureus'])
       expect(refused({ organism })[0]).toMatch(/^organism: .*not known here; one of .*limits$/);
+  });
+  test('a food in which it can grow but its rate is not known', () => {
+    const organism = 'listeria-monocytogenes';
+    expect(refused({ organism, pH: 4.5 })[0]).toMatch(/^pH: 4\.5, where growth is possible but its rate/);
+    expect(runGrow({ ...cooling, organism, pH: 4.3 }).log10Increase).toBe(0);
+    expect(runGrow({ ...cooling, organism, pH: 4.8 }).log10Increase).toBeGreaterThan(0);
+    expect(runGrow({ ...cooling, organism, waterActivity: 0.915 }).log10Increase).toBeGreaterThan(0);
+    expect(runGrow({ ...cooling, organism, waterActivity: 1 }).log10Increase).toBeGreaterThan(0);
+    expect(runGrow({ ...cooling, organism, waterActivity: 0.91 }).log10Increase).toBe(0);
   });
   test('logs that are none, unknown keys, numbers that no food has', () => {
     expect(refused({ log: [] })[0]).toMatch(/^log: an empty list/);

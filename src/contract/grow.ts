@@ -2,7 +2,7 @@
 import { z } from 'zod';
 import { growthAlong, growthUnderCeiling } from '../core/microbes/growth.ts';
 import { checkGrowthLimits, type FactorLimit } from '../core/microbes/growth-limits.ts';
-import { formCorners, setFactor } from '../core/microbes/growth-rate.ts';
+import { setFactor } from '../core/microbes/growth-rate.ts';
 import {
   findGrowthOrganism,
   type GrowthOrganism,
@@ -11,6 +11,7 @@ import {
 } from '../core/properties/organisms-growth.ts';
 import { growthLimits } from '../core/properties/organisms-growth-limits.ts';
 import { type Basis, cite } from '../core/sources.ts';
+import { growCautions, standing, stillAlive, stoppedBy } from './grow-cautions.ts';
 import { nearNames } from './near-names.ts';
 import { accept } from './problem.ts';
 import { percent } from './quantities.ts';
@@ -98,11 +99,18 @@ export const GrowInput = GrowFields.superRefine((input, context) => {
     context.addIssue({ code: 'custom', path, message: allowed, params: { found } });
   checkTimes(input, complain);
   checkSet(input, complain);
+  checkEffect(input, complain);
 });
 export type GrowInput = z.infer<typeof GrowInput>;
 
 const list = z.array(z.number());
-const BasisAnswer = z.strictObject({ what: z.string(), source: z.string(), confidence: z.string() });
+const BasisAnswer = z.strictObject({
+  what: z.string(),
+  /** Key of the bibliography, and what stands under it. */
+  source: z.string(),
+  citation: z.string(),
+  confidence: z.string(),
+});
 
 /** One factor of the food against the widest limits published. */
 const FactorAnswer = z.strictObject({
@@ -133,11 +141,6 @@ export const GrowAnswer = z.strictObject({
 });
 export type GrowAnswer = z.infer<typeof GrowAnswer>;
 
-const standing = [
-  'This says how much one organism would grow by a published model. It says nothing of whether the food may be eaten: other organisms, toxins and what was there before are not in it.',
-  'Advice, not a licence: your local authority and qualified people decide, and a laboratory can measure.',
-];
-
 const asFactor = (limit: FactorLimit): z.infer<typeof FactorAnswer> => {
   const salt = limit.factor === 'waterPhaseSalt';
   const shown = (x: number | null) => (x === null ? null : salt ? x * 100 : x);
@@ -150,7 +153,26 @@ const asFactor = (limit: FactorLimit): z.infer<typeof FactorAnswer> => {
   };
 };
 
-const cited = ({ what, source, confidence }: Basis) => ({ what, source: cite(source), confidence });
+const cited = (basis: Basis) => ({ ...basis, citation: cite(basis.source) });
+
+/** Between where the published rate ends and where growth is known to end, how fast is not known: refused, not shown as nothing. */
+function checkEffect(input: GrowFields, complain: Complain): void {
+  const organism = findGrowthOrganism(input.organism);
+  const set = organism === undefined ? undefined : setOf(organism, input.set);
+  if (organism === undefined || set?.effect === undefined) return;
+  for (const key of ['pH', 'waterActivity'] as const) {
+    const { min, max } = set.effect[key];
+    const value = input[key];
+    const covered = value > min && (value < max || (key === 'waterActivity' && value === max));
+    const limit = checkGrowthLimits(organism.id, { [key]: value })[0];
+    if (covered || limit?.growthPossible !== true) continue;
+    complain(
+      [key],
+      `${value}, where growth is possible but its rate is not known`,
+      `more than ${min}${key === 'pH' ? ` and less than ${max}` : ''} for the rates of ${set.id}, or where none grows: below ${limit.low}${limit.high === null ? '' : ` or above ${limit.high}`}`,
+    );
+  }
+}
 
 /** The tables that a limit rests on, each once; sources of rates are named with the rates. */
 function limitBasis(organism: GrowthOrganism, found: readonly FactorLimit[]): Basis[] {
@@ -164,61 +186,6 @@ function limitBasis(organism: GrowthOrganism, found: readonly FactorLimit[]): Ba
     }));
 }
 
-const words: Record<FactorLimit['factor'], string> = {
-  C: 'the temperature',
-  pH: 'the pH',
-  waterActivity: 'the water activity',
-  waterPhaseSalt: 'the salt in the water phase',
-};
-
-const stoppedBy = (found: readonly FactorLimit[]) =>
-  found.filter((limit) => !limit.growthPossible).map((limit) => words[limit.factor]);
-
-const stillAlive =
-  'Where growth is not expected the organism may still live, and grow again when the food is warmed, thinned or mixed. The limits are those of the wettest and mildest foods studied; measure, do not guess, what they are compared with.';
-
-/** Two readings further apart than this may hide a warm spell [min]. */
-const longGap = 60;
-
-function growCautions(
-  input: GrowFields,
-  set: GrowthSet,
-  found: readonly FactorLimit[],
-  end: number,
-): string[] {
-  const { log } = input;
-  const corners = formCorners(set.temperature);
-  const hottest = log.reduce((most, { C }) => Math.max(most, C), Number.NEGATIVE_INFINITY);
-  const gap = log.reduce((most, { min }, i) => (i === 0 ? 0 : Math.max(most, min - log[i - 1]!.min)), 0);
-  const stopped = stoppedBy(found);
-  const most = input.maxLog10 ?? set.maxLog10;
-  return [
-    ...(stopped.length > 0 ? [`No growth because of ${stopped.join(' and ')} alone. ${stillAlive}`] : []),
-    ...(stopped.length === 0 && set.effect === undefined
-      ? [
-          'pH and water activity do not slow this set down: how they do was not published with it. They count only where they stop growth.',
-        ]
-      : []),
-    ...(hottest >= corners.at(-1)!
-      ? [`No death is counted: above ${corners.at(-1)} °C the number only stands still.`]
-      : []),
-    ...(gap > longGap
-      ? [
-          `Readings lie up to ${Math.round(gap)} min apart; between them a straight line is assumed, and a warm spell would not be seen.`,
-        ]
-      : []),
-    ...(most - end < 0.5 ? ['At the end the number is close to the most there can be.'] : []),
-    ...((input.h0 ?? set.h0) > 0
-      ? [
-          `The lag (h0 ${input.h0 ?? set.h0}) decides most of this answer, and an hour of lag more or less changes it greatly: see growth without it (log10IncreaseWithoutLag).`,
-        ]
-      : []),
-    'The log must be of the place that stays warm longest; elsewhere less has grown.',
-    ...set.cautions,
-    ...standing,
-  ];
-}
-
 /** Growth along a log as the contract states it. Throws `InputProblems` for an input that it does not allow. */
 export function runGrow(raw: unknown): GrowAnswer {
   const input = accept(GrowInput, raw);
@@ -230,6 +197,7 @@ export function runGrow(raw: unknown): GrowAnswer {
     ...(input.waterPhaseSaltPct === undefined ? {} : { waterPhaseSalt: input.waterPhaseSaltPct / 100 }),
   });
   const stopped = stoppedBy(found).length > 0;
+  const { h0 = set.h0, maxLog10 = set.maxLog10 } = input;
   const course = growthAlong(
     input.log.map(({ min, C }) => ({ s: min * 60, C })),
     set,
@@ -238,8 +206,8 @@ export function runGrow(raw: unknown): GrowAnswer {
       waterActivity: input.waterActivity,
       startLog10: input.startLog10,
       stopped,
-      ...(input.h0 === undefined ? {} : { h0: input.h0 }),
-      ...(input.maxLog10 === undefined ? {} : { maxLog10: input.maxLog10 }),
+      h0,
+      maxLog10,
     },
   );
   const endLog10 = course.log10.at(-1) ?? input.startLog10;
@@ -262,12 +230,11 @@ export function runGrow(raw: unknown): GrowAnswer {
     name: organism.name,
     set: set.id,
     setTitle: set.title,
-    h0: input.h0 ?? set.h0,
-    maxLog10: input.maxLog10 ?? set.maxLog10,
+    h0,
+    maxLog10,
     log10Increase: endLog10 - input.startLog10,
     log10IncreaseWithoutLag:
-      growthUnderCeiling(course.integral, ((input.maxLog10 ?? set.maxLog10) - input.startLog10) * Math.LN10) /
-      Math.LN10,
+      growthUnderCeiling(course.integral, (maxLog10 - input.startLog10) * Math.LN10) / Math.LN10,
     endLog10,
     rateFactor: stopped ? 0 : setFactor(set, input.pH, input.waterActivity),
     limits: found.map(asFactor),
@@ -277,7 +244,7 @@ export function runGrow(raw: unknown): GrowAnswer {
       log10: [...course.log10],
     },
     basis: basis.map(cited),
-    cautions: growCautions(input, set, found, endLog10),
+    cautions: growCautions({ organism: organism.id, log: input.log, h0, maxLog10 }, set, found, endLog10),
   };
 }
 

@@ -44,7 +44,7 @@ const finite = (x: number) => (Number.isFinite(x) ? x : null);
 /**
  * Each stated factor against the widest limits published for an organism [°C, pH, water activity, mass fraction].
  *
- *     growth possible by a factor where lowest ≤ value ≤ highest over all tables, and over the temperatures of its rates
+ *     growth possible by a factor where lowest ≤ value ≤ highest over all tables, and over the range of its rates
  *
  * @param organism id, e.g. `listeria-monocytogenes`
  * @param place any of temperature [°C], pH, water activity, salt in the water phase (mass fraction)
@@ -64,11 +64,17 @@ export function checkGrowthLimits(organism: string, place: GrowthPlace): FactorL
       const found = range(factor, row);
       return found === undefined ? [] : [{ found, source: row.source }];
     });
-    if (factor === 'C')
-      for (const set of sets) {
-        const corners = formCorners(set.temperature);
+    for (const set of sets) {
+      const corners = formCorners(set.temperature);
+      if (factor === 'C')
         ranges.push({ found: [corners[0]!, corners.at(-1)!], source: set.basis[0]!.source });
-      }
+      const effect = set.effect;
+      if (effect === undefined) continue;
+      const source = effect.basis[0]!.source;
+      if (factor === 'pH') ranges.push({ found: [effect.pH.min, effect.pH.max], source });
+      if (factor === 'waterActivity')
+        ranges.push({ found: [effect.waterActivity.min, Number.POSITIVE_INFINITY], source });
+    }
     if (ranges.length === 0) return [];
     const low = Math.min(...ranges.map(({ found }) => found[0]));
     const high = Math.max(...ranges.map(({ found }) => found[1]));

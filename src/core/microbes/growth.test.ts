@@ -456,6 +456,18 @@ describe('checkGrowthLimits', () => {
         for (let C = -5; C < 60; C += 0.25)
           if (growthRateAt(s.temperature, C) > 0) expect(possible(organism.id, { C })).toEqual([true]);
   });
+  test('never denies growth in a food where a set has a rate', () => {
+    for (const organism of growthOrganisms)
+      for (const s of organism.sets)
+        for (let x = 0; x <= 1; x += 0.01) {
+          const food = { pH: 3 + 7 * x, waterActivity: 0.85 + 0.15 * x };
+          if (s.effect === undefined) continue;
+          if (setFactor(s, food.pH, s.effect.food.waterActivity) > 0)
+            expect(possible(organism.id, { pH: food.pH })).toEqual([true]);
+          if (setFactor(s, s.effect.food.pH, food.waterActivity) > 0)
+            expect(possible(organism.id, { waterActivity: food.waterActivity })).toEqual([true]);
+        }
+  });
   test('says nothing of what was not stated', () => {
     expect(checkGrowthLimits('salmonella', {})).toEqual([]);
   });
