@@ -65,6 +65,17 @@ function betweenCaution(log: Readings, set: GrowthSet, organism: string): string
   ];
 }
 
+function withoutEffect(set: GrowthSet): string[] {
+  const factors = [
+    ...(set.effect?.pH === undefined ? ['pH'] : []),
+    ...(set.effect === undefined ? ['water activity'] : []),
+  ];
+  if (factors.length === 0) return [];
+  return [
+    `What ${factors.join(' and ')} would take off the rate was not published with this set: it counts only where it stops growth.`,
+  ];
+}
+
 /** Everything that must be read with an answer of `grow`; what weighs most comes first. */
 export function growCautions(
   asked: Asked,
@@ -79,11 +90,7 @@ export function growCautions(
   const stopped = stoppedBy(found);
   return [
     ...(stopped.length > 0 ? [`No growth because of ${stopped.join(' and ')} alone. ${stillAlive}`] : []),
-    ...(stopped.length === 0 && set.effect === undefined
-      ? [
-          'pH and water activity do not slow this set down: how they do was not published with it. They count only where they stop growth.',
-        ]
-      : []),
+    ...(stopped.length === 0 ? withoutEffect(set) : []),
     ...(hottest >= corners.at(-1)!
       ? [`No death is counted: above ${corners.at(-1)} °C the number only stands still.`]
       : []),

@@ -161,7 +161,9 @@ function checkEffect(input: GrowFields, complain: Complain): void {
   const set = organism === undefined ? undefined : setOf(organism, input.set);
   if (organism === undefined || set?.effect === undefined) return;
   for (const key of ['pH', 'waterActivity'] as const) {
-    const { min, max } = set.effect[key];
+    const cardinal = set.effect[key];
+    if (cardinal === undefined) continue;
+    const { min, max } = cardinal;
     const value = input[key];
     const covered = value > min && (value < max || (key === 'waterActivity' && value === max));
     const limit = checkGrowthLimits(organism.id, { [key]: value })[0];

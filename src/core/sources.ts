@@ -186,6 +186,30 @@ export const sources: Record<string, Source> = {
     year: 1988,
     remembered: true,
   },
+  'eu-1333-2008': {
+    citation:
+      'Regulation (EC) No 1333/2008 on food additives, annex II, as it stood before 9 October 2025 and as retained in Great Britain; figures as in SI 2007/1778 and in EFSA (2017), table 5.',
+    year: 2008,
+  },
+  'eu-2023-2108': {
+    citation:
+      'Commission Regulation (EU) 2023/2108 amending annex II to Regulation (EC) No 1333/2008 as regards nitrites (E 249–250) and nitrates (E 251–252); applies from 9 October 2025.',
+    year: 2023,
+  },
+  'efsa-nitrites-2017': {
+    citation:
+      'EFSA Panel on Food Additives (2017). Re-evaluation of potassium nitrite (E 249) and sodium nitrite (E 250) as food additives. EFSA Journal 15(6):4786, table 5.',
+    year: 2017,
+    remembered: true,
+  },
+  'cfr-9-424-21': {
+    citation: '9 CFR 424.21(c), use of food ingredients and sources of radiation: curing agents (USDA FSIS).',
+  },
+  'fsis-7620-3': {
+    citation:
+      'USDA FSIS (1995). Processing Inspectors’ Calculations Handbook, Directive 7620.3, revised 1995.',
+    year: 1995,
+  },
   'labuza-saturated-salts': {
     citation:
       'Water activity of saturated sodium chloride, ln a_w = 23.1092/T − 0.3607, a fit attributed to T. P. Labuza, as reproduced in secondary tables.',
@@ -518,6 +542,12 @@ export const sources: Record<string, Source> = {
     citation:
       'Juneja, V. K., Valenzuela Melendres, M., Huang, L., Gumudavelli, V., Subbiah, J. & Thippareddi, H. (2007). Modeling the effect of temperature on growth of Salmonella in chicken. Food Microbiology 24(4), 328–335; equation as transcribed in a risk assessment of chicken (Korean Journal for Food Science of Animal Resources 38(5), 2018).',
     year: 2007,
+  },
+  'medvedova-2019': {
+    citation:
+      'Medveďová, A., Havlíková, A., Lehotová, V. & Valík, Ľ. (2019). Staphylococcus aureus 2064 growth as affected by temperature and reduced water activity. Italian Journal of Food Safety 8(4), 8287 (abstract).',
+    year: 2019,
+    doi: '10.4081/ijfs.2019.8287',
   },
   'icmsf-1996': {
     citation:

@@ -71,7 +71,8 @@ export function checkGrowthLimits(organism: string, place: GrowthPlace): FactorL
       const effect = set.effect;
       if (effect === undefined) continue;
       const source = effect.basis[0]!.source;
-      if (factor === 'pH') ranges.push({ found: [effect.pH.min, effect.pH.max], source });
+      if (factor === 'pH' && effect.pH !== undefined)
+        ranges.push({ found: [effect.pH.min, effect.pH.max], source });
       if (factor === 'waterActivity')
         ranges.push({ found: [effect.waterActivity.min, Number.POSITIVE_INFINITY], source });
     }

@@ -58,7 +58,7 @@ export function formCorners(form: TemperatureForm): readonly number[] {
  */
 export function foodFactor(effect: FoodEffect, pH: number, waterActivity: number): number {
   const gamma = (p: number, a: number) =>
-    cardinalPH(p, effect.pH) * cardinalWaterActivity(a, effect.waterActivity);
+    (effect.pH === undefined ? 1 : cardinalPH(p, effect.pH)) * cardinalWaterActivity(a, effect.waterActivity);
   return gamma(pH, waterActivity) / gamma(effect.food.pH, effect.food.waterActivity);
 }
 

@@ -91,6 +91,12 @@ describe('rates by temperature', () => {
       0.002,
     );
   });
+  test('Salmonella in chicken: doubles in 20 min at 37 °C, in 17 h at 8 °C', () => {
+    // 0.0019 · 33.65² · (1 − e^(0.29 · −11.01)) by hand.
+    expect(hourly(set('salmonella', 'chicken'), 37)).toBeCloseTo(2.0631, 3);
+    near([[(Math.LN2 / hourly(set('salmonella', 'chicken'), 37)) * 60, 20.2]], 0.01);
+    near([[Math.LN2 / hourly(set('salmonella', 'chicken'), 8), 16.9]], 0.01);
+  });
   test('nothing grows at or outside the lowest and the highest temperature, of any set', () => {
     for (const { temperature } of everySet) {
       const corners = formCorners(temperature);
@@ -462,7 +468,7 @@ describe('checkGrowthLimits', () => {
         for (let x = 0; x <= 1; x += 0.01) {
           const food = { pH: 3 + 7 * x, waterActivity: 0.85 + 0.15 * x };
           if (s.effect === undefined) continue;
-          if (setFactor(s, food.pH, s.effect.food.waterActivity) > 0)
+          if (s.effect.pH !== undefined && setFactor(s, food.pH, s.effect.food.waterActivity) > 0)
             expect(possible(organism.id, { pH: food.pH })).toEqual([true]);
           if (setFactor(s, s.effect.food.pH, food.waterActivity) > 0)
             expect(possible(organism.id, { waterActivity: food.waterActivity })).toEqual([true]);
