@@ -47,6 +47,7 @@ describe('coolingOf and coolingTime', () => {
   // Textbook problems; the one-term answers worked out exactly.
   test.each([
     ['egg of 50 mm', 0.025, 1200, 0.627, 0.151e-6, [5, 95, 70], 862.65],
+    ['egg of 55 mm', 0.0275, 1400, 0.6, 0.14e-6, [8, 97, 70], 17.741 * 60],
     ['apple of 60 mm', 0.03, 50, 0.355, 0.355 / 820 / 3600, [15, 2, 3], 3777.7],
   ] as const)('%s', (_, half, h, k, alpha, [start, medium, end], s) => {
     const cooling = coolingOf([{ shape: 'sphere', half }], h, k, alpha);

@@ -48,6 +48,12 @@ describe('humidAirHeat', () => {
     expect(humidAirHeat(s, 63)).toBeGreaterThan(0);
     expect(humidAirHeat(s, 66)).toBeLessThan(0);
   });
+  test('a cooked piece in a blast of cold air loses heat and water, the more the warmer', () => {
+    const cold = { air: -20, vapour: vapourPressure(-20, 0.8), pressure: P, h: 25 };
+    expect(settlingWater(cold, 60)).toBeLessThan(settlingWater(cold, 30));
+    expect(humidAirHeat(cold, 60)).toBeLessThan(2 * 25 * (cold.air - 60));
+    expect(settlingWater(cold, 5)).toBeLessThan(0);
+  });
   test('a drier surface dries less', () => {
     const dry = stream(120, 0.01);
     expect(settlingWater(dry, 60, 0.5)).toBeGreaterThan(settlingWater(dry, 60, 1));

@@ -26,6 +26,10 @@ function checkCoefficient(h: number, path = 'h'): void {
   if (!(h > 0 && h <= 1000)) throw new OutOfRange(path, `${h} W/(m² K)`, 'more than 0 to 1000 W/(m² K)');
 }
 
+function checkAir(C: number): void {
+  if (!(C >= -60 && C <= 350)) throw new OutOfRange('air', `${C} °C`, '-60 to 350 °C');
+}
+
 function checkActivity(activity: number): void {
   if (!(activity >= 0 && activity <= 1))
     throw new OutOfRange('water activity', String(activity), 'a fraction, 0 to 1');
@@ -60,7 +64,7 @@ export interface Stream {
  *
  *     N = h/(c·Le^⅔)·ln[(1 − p_s/P)/(1 − p_v/P)],  c the molar heat of the stream
  *
- * @param stream air at 0 to 350 °C with its vapour
+ * @param stream air at −60 to 350 °C with its vapour
  * @param surface temperature of the surface [°C], 0 to below boiling
  * @param activity of the water at the surface, 0–1
  * Assumes a film through which the vapour is blown by its own stream (Stefan), heat and vapour alike (Chilton and Colburn,
@@ -71,7 +75,7 @@ export interface Stream {
  */
 export function settlingWater(stream: Stream, surface: number, activity = 1): number {
   const { air, vapour, pressure, h } = stream;
-  if (!(air >= 0 && air <= 350)) throw new OutOfRange('air', `${air} °C`, '0 to 350 °C');
+  checkAir(air);
   checkVapour(vapour, pressure);
   checkCoefficient(h);
   checkActivity(activity);
@@ -87,7 +91,7 @@ export function settlingWater(stream: Stream, surface: number, activity = 1): nu
  *
  *     q = h·(T_a − T_s) + N·h_fg(T_s)
  *
- * @param stream air at 0 to 350 °C with its vapour
+ * @param stream air at −60 to 350 °C with its vapour
  * @param surface temperature of the surface [°C], 0 to below boiling
  * @param activity of the water at the surface, 0–1
  * Assumes what `settlingWater` does; no radiation; the vapour's own sensible heat left out. An effective coefficient
@@ -115,7 +119,7 @@ export interface OvenAir extends Stream {
  *     q = h·(T_a − T_s) + h_r·(T_w − T_s) − k_Y·h_fg(T_s)·(a_w·Y_sat(T_s) − Y_a),
  *     k_Y = h/(c_s·Le^⅔),  c_s = 1006 + 1860·Y_a
  *
- * @param oven air at 0 to 350 °C with its vapour, and walls
+ * @param oven air at −60 to 350 °C with its vapour, and walls
  * @param surface temperature of the surface [°C], 0 to below boiling
  * @param activity of the water at the surface, 0–1: 1 wet, less as it dries
  * Assumes little vapour beside the air (Lewis); with much of it `humidAirHeat` is the better. Where the surface can no
@@ -126,7 +130,7 @@ export interface OvenAir extends Stream {
  */
 export function dryingSurfaceHeat(oven: OvenAir, surface: number, activity = 1): number {
   const { air, vapour, pressure, h, walls, hRadiation } = oven;
-  if (!(air >= 0 && air <= 350)) throw new OutOfRange('air', `${air} °C`, '0 to 350 °C');
+  checkAir(air);
   if (!(walls >= -100 && walls <= 1500)) throw new OutOfRange('walls', `${walls} °C`, '-100 to 1500 °C');
   if (!(hRadiation >= 0 && hRadiation <= 1000))
     throw new OutOfRange('hRadiation', `${hRadiation} W/(m² K)`, '0 to 1000 W/(m² K)');
@@ -143,7 +147,7 @@ export function dryingSurfaceHeat(oven: OvenAir, surface: number, activity = 1):
  *
  *     q(T_s) = 0 of `dryingSurfaceHeat`
  *
- * @param oven air at 0 to 350 °C with its vapour, and walls
+ * @param oven air at −60 to 350 °C with its vapour, and walls
  * @param activity of the water at the surface, above 0 to 1
  * Assumes the piece behind the surface takes none of the heat. It refuses where even a surface at the boiling point would
  * still warm, or one at 0 °C still cool.

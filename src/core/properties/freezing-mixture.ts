@@ -12,6 +12,9 @@ function phases(food: Composition, ice: number, C: number): { volume: number; k:
   if (!(C >= -40 && C <= 0)) throw new OutOfRange('temperature', `${C} °C`, '-40 to 0 °C');
   if (!(ice >= 0 && ice <= food.water))
     throw new OutOfRange('ice', String(ice), `a fraction, 0 to the food's water, ${food.water}`);
+  for (const name of solids)
+    if (!(food[name] >= 0 && food[name] <= 1))
+      throw new OutOfRange(name, String(food[name]), 'a fraction, 0 to 1');
   const of = (name: 'ice' | 'water' | (typeof solids)[number], x: number) => ({
     volume: x / componentDensity(name, C),
     k: componentConductivity(name, C),

@@ -179,5 +179,7 @@ describe('frozenDensity and frozenConductivity', () => {
   test('refuses more ice than water, and thaw', () => {
     expect(() => frozenDensity(pork, 0.8, -20)).toThrow(/ice: found 0.8/);
     expect(() => frozenConductivity(pork, 0.1, 5)).toThrow(/temperature/);
+    expect(() => frozenDensity({ ...pork, fat: Number.NaN }, 0.5, -20)).toThrow(/fat: found NaN/);
+    expect(() => frozenHeat({ ...pork, protein: 2 }, -20)).toThrow(/protein/);
   });
 });

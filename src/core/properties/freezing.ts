@@ -12,19 +12,23 @@ export const heatOfMelting = 333.6e3;
 const T0 = 273.15;
 const R = 8.314;
 
-function checkFood(food: Composition, freezing: number): void {
+function checkWater(food: Composition): void {
   if (!(food.water > 0 && food.water <= 1))
     throw new OutOfRange('water', String(food.water), 'a fraction, above 0 to 1');
   if (!(food.protein >= 0 && food.protein <= 1))
     throw new OutOfRange('protein', String(food.protein), 'a fraction, 0 to 1');
-  if (!(freezing >= -10 && freezing <= -0.1))
-    throw new OutOfRange('first ice', `${freezing} °C`, '-10 to -0.1 °C');
   if (!(0.4 * food.protein < food.water))
     throw new OutOfRange(
       'water',
       String(food.water),
       `more than the ${0.4 * food.protein} that protein binds`,
     );
+}
+
+function checkFood(food: Composition, freezing: number): void {
+  checkWater(food);
+  if (!(freezing >= -10 && freezing <= -0.1))
+    throw new OutOfRange('first ice', `${freezing} °C`, '-10 to -0.1 °C');
 }
 
 function checkCold(C: number, coldest: number, warmest = 150): void {
@@ -203,6 +207,7 @@ export function apparentHeatChen(food: Composition, freezing: number, C: number)
  */
 export function frozenHeat(food: Composition, C: number): number {
   checkCold(C, -40, 0);
+  checkWater(food);
   const bound = boundWater(food);
   let sum = (food.water - bound) * componentHeat('ice', C) + bound * componentHeat('water', C);
   for (const name of ['protein', 'fat', 'carbohydrate', 'fibre', 'ash'] as const)

@@ -92,6 +92,11 @@ describe('densities and latent heat', () => {
   ])('latent heat at %d °C = %d kJ/kg', (C, kJ) => {
     expect(Math.abs(latentHeat(C) / 1000 - kJ)).toBeLessThan(C === 0 ? 1.1 : 0.3);
   });
+  test('steam for a kilogram of filling, and a kilogram dried away', () => {
+    // 1 kg at 3490 J/(kg K) from 5 to 70 °C takes 0.06301 kWh, 0.1005 kg of steam; a kilogram evaporated 0.6268 kWh.
+    expect((3490 * 65) / latentHeat(100)).toBeCloseTo(0.10054, 4);
+    expect(latentHeat(100) / 3.6e6).toBeCloseTo(0.6268, 4);
+  });
   test('latent heat falls all the way and refuses the critical point', () => {
     for (let C = 5; C <= 370; C += 5) expect(latentHeat(C)).toBeLessThan(latentHeat(C - 5));
     expect(() => latentHeat(373)).toThrow(OutOfRange);
