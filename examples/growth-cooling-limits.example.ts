@@ -27,7 +27,7 @@ const fall = Array.from({ length: 481 }, (_, i) => ({ s: i * 60, C: 51 * (11 / 5
 export const example: Example = {
   title: 'How much Clostridium perfringens three cooling limits let grow',
   story:
-    'The published rate in roasted chicken is added up along three cooling limits driven to their edge, and the lag is asked for that would leave exactly one log of growth. It differs by a factor of seven: the lag decides, and it is no published number. With none, even the strictest of the three would let through 1.35 log. For cured pork the published form is run along the profile that a published model for cured beef was run along: 0.46 log with h0 4, where that model has 0.50 (upper limit 0.93). That is plausibility, not proof: another meat, another model.',
+    'The published rate in roasted chicken is added up along three cooling limits driven to their edge, and the lag is asked for that would leave exactly one log of growth. It differs nearly sevenfold: the lag decides, and it is no published number. With none, even the strictest of the three would let through 1.35 log. For cured pork the published form is run along the profile that a published model for cured beef was run along: 0.46 log with h0 4, where that model has 0.50 (upper limit 0.93). That is plausibility, not proof: another meat, another model.',
   equation: 'I = ∫ µ(T) dt;  Δ = log10(1 + e^(−h0)(e^I − 1));  h0 for one log = ln((e^I − 1)/9)',
   sources: [
     'roasted-chicken-braised-beef-cooling',

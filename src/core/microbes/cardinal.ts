@@ -23,7 +23,7 @@ function cardinalCurve(x: number, { min, opt, max }: Cardinal): number {
  * @param C temperature [°C]
  * @param cardinal lowest, best and highest temperature of growth [°C], in this order, the best above the middle of the other two
  * Assumes balanced growth, everything else as in the food measured; 0 at and outside the lowest and the highest.
- * Checked against values worked out independently for three organisms, 30 temperatures.
+ * Checked against values worked out independently for three organisms, 32 temperatures.
  * @example cardinalTemperature(10, { min: -1.72, opt: 37, max: 45.5 }) // → 0.13755
  * Source: rosso-1993
  */
