@@ -81,3 +81,32 @@ describe('runCure', () => {
     });
   });
 });
+
+describe('nitrite in a cure', () => {
+  const nitrite = { place: 'GB', product: 'meat product', method: 'dry', blendG: 20, blendStrengthPct: 0.6 };
+  it('is answered within the limit and at it', () => {
+    expect(runCure(input).nitrite).toBeNull();
+    const gb = runCure({ ...input, nitrite });
+    expect(gb.nitrite?.ingoingMgKgAsSodiumNitrite).toBeCloseTo(120, 9);
+    expect(gb.nitrite?.verdict).toBe('within');
+    expect(gb.cautions.some((c) => c.includes('poison'))).toBe(true);
+    const eu = runCure({ ...input, nitrite: { ...nitrite, place: 'EU' } });
+    expect(eu.nitrite?.ingoingMgKgAsIon).toBeCloseTo(80.02, 2);
+    expect(eu.nitrite?.verdict).toBe('at the limit');
+    expect(eu.cautions[0]).toContain('a little less');
+  });
+
+  it.each([
+    ['nitrite.blendG', { ...nitrite, blendG: 26 }],
+    ['nitrite.nitriteG', { ...nitrite, blendG: undefined, blendStrengthPct: undefined, nitriteG: 20 }],
+    ['nitrite.blendG', { ...nitrite, product: 'raw meat preparation', blendG: 0.01 }],
+    ['nitrite.product', { ...nitrite, product: 'traditional cured product' }],
+    ['nitrite.place', { ...nitrite, place: 'GB-NIR' }],
+    ['nitrite.blendStrengthPct', { ...nitrite, blendStrengthPct: undefined }],
+    ['nitrite.pickleG', { ...nitrite, method: 'immersion to equilibrium' }],
+    ['nitrite.pumpPct', { ...nitrite, pumpPct: 10 }],
+    ['nitrite.method', { ...nitrite, method: 'smoked' }],
+  ])('refuses %s', (path, wrong) => {
+    expect(problems({ ...input, nitrite: wrong }).map((p) => p.path)).toContain(path);
+  });
+});

@@ -13,6 +13,7 @@ import {
 import { saltWaterActivity } from '../core/salt/water-activity.ts';
 import type { Basis } from '../core/sources.ts';
 import { cureCautions } from './cure-cautions.ts';
+import { NitriteAnswer, NitriteInput, nitriteAnswer } from './cure-nitrite.ts';
 import { accept, InputProblems, type Problem } from './problem.ts';
 import { celsius, fraction, grams, millimetres, Text } from './quantities.ts';
 
@@ -69,6 +70,8 @@ const CureFields = z.strictObject({
     .optional(),
   /** Of the flesh, at every temperature; the published default by temperature where nothing is said. */
   diffusivityM2s: z.number().min(1e-13).max(2e-9).optional(),
+  /** Nitrite that goes in with the cure, to be held against the law of a place; `massG` is the green weight. */
+  nitrite: NitriteInput.optional(),
 });
 
 export const CureInput = CureFields.superRefine((input, context) => {
@@ -155,6 +158,8 @@ export const CureAnswer = z.strictObject({
   }),
   /** Salt that the computation has made or lost, % of all there was. */
   saltBalancePct: z.number(),
+  /** null where none was asked about. */
+  nitrite: NitriteAnswer.nullable(),
   basis: z.array(z.object({ what: z.string(), source: z.string(), confidence: z.string() })),
   cautions: z.array(z.string()),
 });
@@ -305,6 +310,7 @@ function basisOf(input: CureInput): Basis[] {
 export function runCure(json: unknown): CureAnswer {
   const input = accept(CureInput, json);
   const problem = toProblem(input);
+  const nitrite = input.nitrite === undefined ? null : nitriteAnswer(input.nitrite, input.piece.massG);
   try {
     const { stages, history, profile, balance } = cure(problem);
     const last = stages.at(-1);
@@ -349,8 +355,9 @@ export function runCure(json: unknown): CureAnswer {
         bathSaltPct: history.map(({ bath }) => (bath === null ? null : pct(bath))),
       },
       saltBalancePct: pct(balance),
+      nitrite,
       basis: basisOf(input),
-      cautions: cureCautions(stages, problem),
+      cautions: [...(nitrite?.cautions ?? []), ...cureCautions(stages, problem)],
     };
   } catch (error) {
     if (!(error instanceof OutOfRange || error instanceof Contradiction)) throw error;

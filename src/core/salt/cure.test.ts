@@ -181,7 +181,7 @@ describe('cure keeps salt and order', () => {
           }
         },
       ),
-      { numRuns: 60 },
+      { numRuns: 40 },
     );
   });
 

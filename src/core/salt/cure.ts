@@ -89,7 +89,7 @@ export interface CureResult {
   readonly history: readonly SaltState[];
   /** At the end, from the surface inwards [m, mass fractions]. */
   readonly profile: readonly { readonly depth: number; readonly salt: number; readonly waterPhase: number }[];
-  /** Salt found in the end and salt put in, piece and media together: their difference as a share of what was put in. */
+  /** Salt found in the end and salt put in, piece and media together: their difference as a share of what was put in, or of a microgram. */
   readonly balance: number;
 }
 
@@ -206,7 +206,7 @@ function nineTenths(
   now: (u: Ratios) => number,
 ): number | null {
   const from = now(start);
-  if (Math.abs(end - from) <= 1e-9 * Math.max(end, from)) return null;
+  if (Math.abs(end - from) <= 1e-9 * Math.max(end, from, 1e-6)) return null;
   return new Salting(cells, start, around).until((u) => (now(u) - from) / (end - from) - 0.9);
 }
 
@@ -311,7 +311,7 @@ export function cure(problem: CureProblem): CureResult {
     cells === undefined || u === undefined || ended === undefined
       ? []
       : profileOf(piece, cells, u, ended, share);
-  return { stages: results, history, profile, balance: put === 0 ? 0 : (found - put) / put };
+  return { stages: results, history, profile, balance: (found - put) / Math.max(put, 1e-9) };
 }
 
 /** About thirty places from the surface to the core. */
