@@ -304,6 +304,12 @@ export const sources: Record<string, Source> = {
     year: 1976,
     remembered: true,
   },
+  'schwartzberg-1981': {
+    citation:
+      'Schwartzberg, H. G. (1981). Mathematical analysis of the freezing and thawing of foods. Tutorial at the AIChE Summer Meeting, Detroit. As given in ASHRAE Handbook—Refrigeration, “Thermal Properties of Foods”.',
+    year: 1981,
+    remembered: true,
+  },
   'miles-1974': {
     citation:
       'Miles, C. A. (1974). Ice fraction and bound water of food, as given with the thermal properties of foods in ASHRAE Handbook—Refrigeration.',

@@ -39,6 +39,7 @@ export function coolingLag(shape: Simple, Bi: number): number {
  * Checked against the published limits 0.9332, 0.3982 and 0.2333, and between them against published fits, within 3 %.
  * @example coolingSlope('cylinder', 1e6) // → 0.39815
  * Source: ball-1923
+ * Source: lacroix-castaigne-1987
  */
 export function coolingSlope(shape: Simple, Bi: number): number {
   return Math.LN10 / eigenvalue(shape, Bi, 0) ** 2;

@@ -96,7 +96,7 @@ export function settlingWater(stream: Stream, surface: number, activity = 1): nu
  * @param activity of the water at the surface, 0–1
  * Assumes what `settlingWater` does; no radiation; the vapour's own sensible heat left out. An effective coefficient
  * q/(T_a − T_s) has a meaning only while the air is saturated or the surface below the dew point.
- * Checked against 23 effective coefficients of saturated air from 60 to 98 °C, within 3 %.
+ * Checked against 23 effective coefficients of saturated air from 60 to 98 °C, within 1 %.
  * @example humidAirHeat({ air: 80, vapour: 47414.7, pressure: 101325, h: 15 }, 30) / 50 // → 286.8
  * Source: chilton-colburn-1934
  */
@@ -124,7 +124,7 @@ export interface OvenAir extends Stream {
  * @param activity of the water at the surface, 0–1: 1 wet, less as it dries
  * Assumes little vapour beside the air (Lewis); with much of it `humidAirHeat` is the better. Where the surface can no
  * longer be fed with water the activity must fall: that is not in here.
- * Checked: with walls that do not radiate and Le as 1 the surface would rest at the thermodynamic wet bulb.
+ * Checked term by term by hand; see `restingSurface`.
  * @example dryingSurfaceHeat({ air: 150, vapour: 12350, pressure: 101325, h: 20, walls: 150, hRadiation: 0 }, 57.48) // → -185
  * Source: incropera-dewitt
  */
@@ -151,7 +151,8 @@ export function dryingSurfaceHeat(oven: OvenAir, surface: number, activity = 1):
  * @param activity of the water at the surface, above 0 to 1
  * Assumes the piece behind the surface takes none of the heat. It refuses where even a surface at the boiling point would
  * still warm, or one at 0 °C still cool.
- * Checked: near the thermodynamic wet bulb, above it where walls radiate, higher where the surface is drier.
+ * Checked: within 1 °C of the thermodynamic wet bulb where walls do not radiate (one case, air of 150 °C), above it where
+ * they do, higher where the surface is drier.
  * @example restingSurface({ air: 150, vapour: 12350, pressure: 101325, h: 20, walls: 150, hRadiation: 10 }) // → 59.4
  * Source: incropera-dewitt
  */

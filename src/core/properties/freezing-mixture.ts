@@ -53,6 +53,7 @@ export function frozenDensity(food: Composition, ice: number, C: number): number
  * Checked against the handbook's pork shoulder at −40 °C, both bounds, and measured chicken at −20 °C.
  * @example frozenConductivity({ water: 0.7263, protein: 0.1955, fat: 0.0714, carbohydrate: 0, fibre: 0, ash: 0.0102 }, 0.671537, -40, 'parallel') // → 1.9617
  * Source: levy-1981
+ * Source: fricke-becker-2001
  */
 export function frozenConductivity(
   food: Composition,

@@ -98,6 +98,7 @@ export function solidsMolarMass(food: Composition, freezing: number): number {
  * Checked against `iceFraction` with the food's own molar mass.
  * @example iceFractionChen({ water: 0.5821, protein: 0.1748, fat: 0.2349, carbohydrate: 0, fibre: 0, ash: 0.0082 }, -1.7, -20) // → 0.46864
  * Source: chen-1985
+ * Source: fricke-becker-2001
  */
 export function iceFractionChen(
   food: Composition,
@@ -161,6 +162,7 @@ export function iceFractionTchigeov(
  * Checked against the handbook's beef carcass from 10 to −20 °C, and against the integral of `apparentHeatChen`.
  * @example enthalpy({ water: 0.5821, protein: 0.1748, fat: 0.2349, carbohydrate: 0, fibre: 0, ash: 0.0082 }, -1.7, -20) / 1000 // → 48.7928
  * Source: chen-1985
+ * Source: fricke-becker-2001
  */
 export function enthalpy(food: Composition, freezing: number, C: number): number {
   checkFood(food, freezing);
@@ -224,10 +226,12 @@ export function frozenHeat(food: Composition, C: number): number {
  * @param freezing first ice [°C], −10 to −0.1
  * @param C temperature [°C], −40 to `freezing`
  * @param fullyFrozen specific heat c_f of the food all frozen [J/(kg K)]; `frozenHeat` at −40 °C where none is given
- * Assumes an ideal solution. The comparison of 2001 found its author's the best of the apparent heats.
+ * Assumes an ideal solution. The author's later, simpler form (from memory); the comparison of 2001 found his first the best
+ * of the apparent heats.
  * Checked: with Chen's c_f it is `apparentHeatChen`.
  * @example apparentHeatSchwartzberg({ water: 0.6599, protein: 0.186, fat: 0.1506, carbohydrate: 0, fibre: 0, ash: 0.0079 }, -2.8, -5, 1978.526) // → 23854.7
- * Source: schwartzberg-1976
+ * Source: schwartzberg-1981
+ * Source: fricke-becker-2001
  */
 export function apparentHeatSchwartzberg(
   food: Composition,

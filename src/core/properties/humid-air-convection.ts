@@ -13,7 +13,8 @@ export interface AirProperties {
 
 /**
  * Dry air at one atmosphere, as tabulated: °C, W/(m K), 1e-6 m²/s, Prandtl number.
- * Source: cengel-heat-transfer, table of air; confidence: secondary to 140 °C, above it checked against ν = Pr·α.
+ * Source: cengel-heat-transfer, table of air; confidence: secondary to 140 °C; above it viscosity and Prandtl number are
+ * from memory and agree with the diffusivities of the same table, ν = Pr·α.
  */
 const air: readonly (readonly [C: number, k: number, nu: number, Pr: number])[] = [
   [-50, 0.01979, 9.319, 0.744],
