@@ -32,6 +32,18 @@ describe('runCure', () => {
     expect(answer.cautions.some((c) => c.includes('handled as raw'))).toBe(true);
   });
 
+  it('sugar in the piece lowers the water activity by its own factor and is told', () => {
+    const sugars = [{ sugar: 'sucrose', gPerKgWater: 342.3 }];
+    const plain = runCure(input);
+    const sweet = runCure({ ...input, piece: { ...piece, sugars } });
+    // 1 mol/kg: ln a_w = ln(55.508/56.508) − 6.47 (1/56.508)²
+    const factor = (55.508 / 56.508) * Math.exp(-6.47 / 56.508 ** 2);
+    expect(sweet.waterActivity / plain.waterActivity).toBeCloseTo(factor, 5);
+    expect(sweet.basis.map((b) => b.source)).toContain('norrish-1966');
+    const twice = problems({ ...input, piece: { ...piece, sugars: [...sugars, ...sugars] } });
+    expect(twice[0]?.path).toBe('piece.sugars');
+  });
+
   it('never takes 3.5 % for safety', () => {
     const { cautions } = runCure({ ...input, bath: { saltPct: 20, strengthKept: true }, h: 2000 });
     expect(cautions[0]).toContain('one factor among several');

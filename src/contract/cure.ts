@@ -10,7 +10,7 @@ import {
   cure,
   type SaltState,
 } from '../core/salt/cure.ts';
-import { saltWaterActivity } from '../core/salt/water-activity.ts';
+import { saltWaterActivity, sugarWaterActivity, togetherActivity } from '../core/salt/water-activity.ts';
 import type { Basis } from '../core/sources.ts';
 import { cureCautions } from './cure-cautions.ts';
 import { NitriteAnswer, NitriteInput, nitriteAnswer } from './cure-nitrite.ts';
@@ -33,6 +33,16 @@ const PieceInput = z.strictObject({
   water: fraction().min(0.02),
   /** 0 where nothing is said. */
   salt: fraction().max(0.3).optional(),
+  /** Sugars evenly in the water of the piece from the start, as in a farce; they lower the water activity. */
+  sugars: z
+    .array(
+      z.strictObject({
+        sugar: z.enum(['sucrose', 'glucose']),
+        gPerKgWater: z.number().min(0).max(1000),
+      }),
+    )
+    .max(2)
+    .optional(),
   /** A skin around the piece that slows the salt; its water is the piece's where nothing is said. */
   skin: z
     .strictObject({
@@ -84,6 +94,9 @@ export const CureInput = CureFields.superRefine((input, context) => {
     complain(['piece', needed], 'nothing', `a length in mm: a ${shape} needs it`);
   if (input.piece[other] !== undefined)
     complain(['piece', other], `${input.piece[other]} mm`, `only ${needed} for a ${shape}`);
+  const names = (input.piece.sugars ?? []).map(({ sugar }) => sugar);
+  if (new Set(names).size < names.length)
+    complain(['piece', 'sugars'], `${names[0]} twice`, 'each sugar once');
   for (const key of ['bath', 'temperatureC', 'h'] as const) {
     if (input.stages === undefined && input[key] === undefined)
       complain([key], 'nothing', `${key}, or a list of stages that each have it`);
@@ -130,7 +143,7 @@ export const CureAnswer = z.strictObject({
   /** Salt/(salt + water) of the whole piece, and at its core. */
   waterPhaseSaltPct: z.number(),
   coreWaterPhaseSaltPct: z.number(),
-  /** By salt alone, at 25 °C: of the whole piece as if it were even, and at its core, where it is highest. */
+  /** By salt, and sugars where given, at 25 °C: of the whole piece as if it were even, and at its core, where it is highest. */
   waterActivity: z.number(),
   coreWaterActivity: z.number(),
   /** Of the last stage, from its start: nine tenths of the salt on its way are in; the core has gone nine tenths of its way. */
@@ -299,10 +312,24 @@ function basisOf(input: CureInput): Basis[] {
       'the piece keeps its water (meat swells in weak brine and shrinks in strong), the bath is stirred, edges and ends take nothing up',
     ),
     {
-      what: 'water activity by salt alone at 25 °C, to 0.0007',
+      what: 'water activity by salt at 25 °C, to 0.0007',
       source: 'pitzer-mayorga-1973',
       confidence: 'computed',
     },
+    ...(piece.sugars === undefined || piece.sugars.length === 0
+      ? []
+      : ([
+          {
+            what: 'water activity of sugars at 25 °C, constants 6.47 (sucrose) and 2.25 (glucose)',
+            source: 'norrish-1966',
+            confidence: 'memory',
+          },
+          {
+            what: 'activities of salt and sugars multiplied, as if they did not act on one another',
+            source: 'ross-1975',
+            confidence: 'memory',
+          },
+        ] as const)),
   ];
 }
 
@@ -311,6 +338,10 @@ export function runCure(json: unknown): CureAnswer {
   const input = accept(CureInput, json);
   const problem = toProblem(input);
   const nitrite = input.nitrite === undefined ? null : nitriteAnswer(input.nitrite, input.piece.massG);
+  const sugars = (input.piece.sugars ?? []).map(({ sugar, gPerKgWater }) =>
+    sugarWaterActivity(sugar, gPerKgWater / 1000),
+  );
+  const activity = (waterPhase: number) => togetherActivity([saltWaterActivity(waterPhase), ...sugars]);
   try {
     const { stages, history, profile, balance } = cure(problem);
     const last = stages.at(-1);
@@ -330,8 +361,8 @@ export function runCure(json: unknown): CureAnswer {
       surfaceSaltPct: pct(end.surface),
       waterPhaseSaltPct: pct(end.meanWaterPhase),
       coreWaterPhaseSaltPct: pct(end.coreWaterPhase),
-      waterActivity: saltWaterActivity(end.meanWaterPhase),
-      coreWaterActivity: saltWaterActivity(end.coreWaterPhase),
+      waterActivity: activity(end.meanWaterPhase),
+      coreWaterActivity: activity(end.coreWaterPhase),
       hoursTo90Pct: hoursTo90,
       coreHoursTo90Pct: inHours(last.coreTo90),
       hoursTo90PctRange:
@@ -343,7 +374,7 @@ export function runCure(json: unknown): CureAnswer {
         depthMm: depth * 1000,
         saltPct: pct(salt),
         waterPhaseSaltPct: pct(waterPhase),
-        waterActivity: saltWaterActivity(waterPhase),
+        waterActivity: activity(waterPhase),
       })),
       history: {
         h: history.map(({ t }) => t / 3600),

@@ -119,6 +119,13 @@ describe('the end of a cure is the balance of mass', () => {
     expect(Math.abs(stage.end.surfaceWaterPhase - rest.waterPhaseSalt)).toBeLessThan(1e-9);
   });
 
+  it('dry salt, while some is left, is a bath kept at saturation', () => {
+    const dry = firstOf(one(piece('cylinder'), { kind: 'dry', salt: 1 }, at(0.05)));
+    const full = firstOf(one(piece('cylinder'), { kind: 'kept', salt: 0.2633 }, at(0.05)));
+    expect(dry.takenKg).toBeCloseTo(full.takenKg, 4);
+    expect(dry.takenKg / dry.equilibrium.saltKg).toBeCloseTo(uptakeInEndlessBath('cylinder', 0.05), 4);
+  });
+
   it('more dry salt than the water dissolves stays on the piece', () => {
     const stage = firstOf(one(piece('sphere'), { kind: 'dry', salt: 1 }, at(20)));
     expect(stage.end.coreWaterPhase).toBeCloseTo(0.2633, 3);

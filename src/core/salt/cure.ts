@@ -197,17 +197,20 @@ function equilibriumRatio(around: Surroundings, water: number, salt: number): nu
   }
 }
 
-/** Seconds until `now` has gone nine tenths of the way from where it is to `end`. */
-function nineTenths(
-  cells: Cells,
-  start: Ratios,
-  around: Surroundings,
-  end: number,
-  now: (u: Ratios) => number,
-): number | null {
-  const from = now(start);
-  if (Math.abs(end - from) <= 1e-9 * Math.max(end, from, 1e-6)) return null;
-  return new Salting(cells, start, around).until((u) => (now(u) - from) / (end - from) - 0.9);
+/** Seconds until the mean and the core have gone nine tenths of the way from where they are to `end`. */
+function nineTenths(cells: Cells, start: Ratios, around: Surroundings, end: number, water: number) {
+  const places = [(u: Ratios) => saltIn(cells, u) / water, (u: Ratios) => coreOf(cells, u)];
+  const goals = places.map((now) => {
+    const from = now(start);
+    const none = Math.abs(end - from) <= 1e-9 * Math.max(end, from, 1e-6);
+    return none ? undefined : (u: Ratios) => (now(u) - from) / (end - from) - 0.9;
+  });
+  const asked = goals.filter((goal) => goal !== undefined);
+  const when = new Salting(cells, start, around).until(asked);
+  const [to90, coreTo90] = goals.map((goal) =>
+    goal === undefined ? null : (when[asked.indexOf(goal)] ?? null),
+  );
+  return { to90: to90 ?? null, coreTo90: coreTo90 ?? null };
 }
 
 /**
@@ -288,8 +291,7 @@ export function cure(problem: CureProblem): CureResult {
     results.push({
       end: state(),
       equilibrium: { salt: share(end, xw), waterPhase: toShare(end), saltKg: end * water },
-      to90: nineTenths(here, start, around, end, (v) => saltIn(here, v) / water),
-      coreTo90: nineTenths(here, start, around, end, (v) => coreOf(here, v)),
+      ...nineTenths(here, start, around, end, water),
       takenKg: after - before,
       undissolvedKg: run.stock,
       usedUpAt,

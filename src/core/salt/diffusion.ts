@@ -218,16 +218,20 @@ export class Salting {
     this.t = end - this.t === dt ? end : this.t + dt;
   }
 
-  /** When `f` first rises to 0 [s from the beginning of the stretch]; null where it does not within 20 years. */
-  until(f: (u: Ratios) => number): number | null {
-    while (f(this.u) < 0) {
-      if (this.t > longest) return null;
+  /** When each of `goals` first rises to 0 [s from the beginning of the stretch]; null where it does not within 20 years. */
+  until(goals: readonly ((u: Ratios) => number)[]): (number | null)[] {
+    const when: (number | null)[] = goals.map((f) => (f(this.u) >= 0 ? 0 : null));
+    while (when.includes(null) && this.t <= longest) {
       this.next();
+      const { t, u, march } = this.before;
+      const dt = this.t - t;
+      goals.forEach((f, i) => {
+        if (when[i] !== null || f(this.u) < 0) return;
+        const inner = bracketedRoot((s) => f(march.step(u, s)), 0, dt, dt * 1e-9);
+        when[i] = inner.status === 'converged' ? t + inner.x : this.t;
+      });
     }
-    const { t, u, march } = this.before;
-    if (this.t === t) return 0;
-    const inner = bracketedRoot((s) => f(march.step(u, s)), 0, this.t - t, (this.t - t) * 1e-9);
-    return inner.status === 'converged' ? t + inner.x : this.t;
+    return when;
   }
 }
 

@@ -30,7 +30,7 @@ export interface CureEquilibrium {
  * Assumptions: salt is equally strong in all free water; proteins exclude none; the meat takes up and gives off no water;
  * time enough. It says nothing of how long that takes, nor whether it is safe on the way.
  * Checked: against balances worked out beforehand for meat of 75.76 % water in 3.5 to 10 % brine at 1:0.5 to 1:3, and by conservation of salt.
- * @example cureEquilibrium({ meat: 1, water: 0.7576, medium: 1, mediumSalt: 0.06 }).salt // 0.0267766
+ * @example cureEquilibrium({ meat: 1, water: 0.7576, medium: 1, mediumSalt: 0.06 }).salt // → 0.0267766
  * Source: own-computation (conservation of mass).
  */
 export function cureEquilibrium(cure: CureBalance): CureEquilibrium {
