@@ -1,7 +1,8 @@
 /** What the command line can do: one entry a verb. A new verb is a new entry and nothing else. */
 import type { z } from 'zod';
 import { CookInput, runCook } from '../contract/cook.ts';
-import { CureInput, runCure } from '../contract/cure.ts';
+import { runCure } from '../contract/cure.ts';
+import { CureInput } from '../contract/cure-input.ts';
 import { GrowInput, LimitsInput, runGrow, runLimits } from '../contract/grow.ts';
 import { JudgeInput, listRules, runJudge } from '../contract/judge.ts';
 

@@ -1,20 +1,32 @@
 /** What is said with every cure: what salt does to bacteria and what it does not. */
-import type { CureProblem, CureStageResult } from '../core/salt/cure.ts';
+import type { CureProblem, CureStageResult, SaltState } from '../core/salt/cure.ts';
 
 /** Salt in the water phase, throughout, that UK guidance on vacuum-packed chilled food names as one controlling factor. */
 const controllingSalt = 0.035;
 
-/** The cautions for a computed cure, the ones that this cure calls for first. */
-export function cureCautions(stages: readonly CureStageResult[], problem: CureProblem): string[] {
+const leastSalted = (state: SaltState) =>
+  Math.min(state.coreWaterPhase, state.surfaceWaterPhase, state.meanWaterPhase);
+
+/** The cautions for a computed cure, the ones that this cure calls for first. `slow`: its end with the lowest published diffusivities. */
+export function cureCautions(
+  stages: readonly CureStageResult[],
+  problem: CureProblem,
+  slow?: SaltState,
+): string[] {
   const last = stages.at(-1);
   if (last === undefined) return [];
   const { end } = last;
   const pct = (x: number) => `${(Math.floor(x * 1e4) / 100).toFixed(2)} %`;
   const cautions: string[] = [];
-  const least = Math.min(end.coreWaterPhase, end.surfaceWaterPhase, end.meanWaterPhase);
+  const least = leastSalted(end);
+  const slowest = slow === undefined ? least : leastSalted(slow);
   if (least < controllingSalt)
     cautions.push(
       `The least salted place has ${pct(least)} salt in its water phase: less than the 3.5 % that counts as one controlling factor. Do not count on salt to keep this piece.`,
+    );
+  else if (slowest < controllingSalt)
+    cautions.push(
+      `If the salt is as slow as has been published, the least salted place has only ${pct(slowest)} salt in its water phase, less than the 3.5 % that counts as one controlling factor. Do not count on salt to keep this piece.`,
     );
   else
     cautions.push(

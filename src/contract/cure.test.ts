@@ -50,6 +50,20 @@ describe('runCure', () => {
     expect(cautions[0]).toContain('Listeria');
   });
 
+  it('tells of the slowest salt published, and does not count on the core where only that falls short', () => {
+    const brine = { ...input, bath: { saltPct: 6, strengthKept: true } };
+    const answer = runCure({ ...brine, h: 40 });
+    expect(answer.coreWaterPhaseSaltPct).toBeGreaterThan(3.5);
+    expect(answer.slowest?.coreWaterPhaseSaltPct).toBeLessThan(3.5);
+    expect(answer.cautions[0]).toContain('Do not count on salt');
+    const again = runCure({ ...brine, h: 40, diffusivityM2s: (answer.stages[0]?.diffusivityM2s ?? 0) * 0.6 });
+    expect(again.slowest).toBeNull();
+    expect(again.coreSaltPct).toBeCloseTo(answer.slowest?.coreSaltPct ?? 0, 9);
+    const skin = { ...brine, piece: { ...piece, skin: { thicknessMm: 2 } }, diffusivityM2s: 2e-10 };
+    const skinned = runCure(skin);
+    expect(skinned.slowest?.meanSaltPct).toBeLessThan(skinned.meanSaltPct / 1.5);
+  });
+
   it('stages, and dry salt', () => {
     const answer = runCure({
       piece: { ...piece, shape: 'slab', diameterMm: undefined, thicknessMm: 30, exposedFaces: 1 },

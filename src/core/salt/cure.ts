@@ -52,6 +52,8 @@ export interface CureProblem {
   readonly stages: readonly CureStage[];
   /** Of the piece, at every temperature [m²/s]; else the published default by temperature. */
   readonly diffusivity?: number;
+  /** Where diffusivities are the published defaults: the usual, or the lowest of their range. */
+  readonly pace?: 'usual' | 'slowest';
 }
 
 /** Salt at a moment: mass fractions of the salted piece, and in its water phase. */
@@ -151,7 +153,7 @@ function meanWater(piece: CurePiece): number {
   return under * piece.water + (1 - under) * skin.water;
 }
 
-function cellsOf(piece: CurePiece, D: number, temperature: number): Cells {
+function cellsOf(piece: CurePiece, D: number, temperature: number, pace: CureProblem['pace']): Cells {
   const { skin, size, shape, exposedFaces } = piece;
   const extent = shape === 'slab' && exposedFaces === 1 ? size : size / 2;
   const byTemperature = saltDiffusivity(temperature) / muscleDiffusivity.at5C;
@@ -162,7 +164,9 @@ function cellsOf(piece: CurePiece, D: number, temperature: number): Cells {
           {
             thickness: skin.thickness,
             water: skin.water,
-            diffusivity: skin.diffusivity ?? skinDiffusivity.at5C * byTemperature,
+            diffusivity:
+              skin.diffusivity ??
+              (pace === 'slowest' ? skinDiffusivity.low : skinDiffusivity.at5C) * byTemperature,
           },
         ]),
     { water: piece.water, diffusivity: D },
@@ -250,8 +254,9 @@ export function cure(problem: CureProblem): CureResult {
   const history: SaltState[] = [];
   const results: CureStageResult[] = [];
   for (const [i, { medium, temperature, time }] of stages.entries()) {
-    const D = problem.diffusivity ?? saltDiffusivity(temperature);
-    cells = cellsOf(piece, D, temperature);
+    const slowness = problem.pace === 'slowest' ? muscleDiffusivity.low / muscleDiffusivity.at5C : 1;
+    const D = problem.diffusivity ?? saltDiffusivity(temperature) * slowness;
+    cells = cellsOf(piece, D, temperature, problem.pace);
     const here = cells;
     const n = here.water.length;
     const start: Ratios = u ?? new Float64Array(n + 1).fill(u0);
