@@ -32,7 +32,7 @@ export function cureCautions(
     cautions.push(
       'At least 3.5 % salt in the water phase throughout, as computed: one factor among several (time, cold, acidity, water activity, heat), against non-proteolytic Clostridium botulinum only, and only where a measurement confirms it. It does not stop Listeria or Staphylococcus aureus.',
     );
-  if (last.coreTo90 !== null && last.coreTo90 > last.end.t - (stages.at(-2)?.end.t ?? 0))
+  if (end.coreWaterPhase < 0.95 * end.meanWaterPhase)
     cautions.push(
       'The core has not come to rest: it is less salted than the mean. Judge the piece by its core.',
     );

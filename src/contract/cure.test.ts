@@ -44,6 +44,13 @@ describe('runCure', () => {
     expect(twice[0]?.path).toBe('piece.sugars');
   });
 
+  it('says that a core is behind, also where it never arrives', () => {
+    const block = { shape: 'slab', thicknessMm: 2000, massG: 5000, water: 0.7 };
+    const answer = runCure({ piece: block, bath: { drySaltG: 500 }, temperatureC: 3, h: 500 });
+    expect(answer.coreHoursTo90Pct).toBeNull();
+    expect(answer.cautions.some((c) => c.includes('Judge the piece by its core'))).toBe(true);
+  });
+
   it('never takes 3.5 % for safety', () => {
     const { cautions } = runCure({ ...input, bath: { saltPct: 20, strengthKept: true }, h: 2000 });
     expect(cautions[0]).toContain('one factor among several');
@@ -89,6 +96,8 @@ describe('runCure', () => {
     ['bath.saltPct', { ...input, bath: { massG: 1000, saltPct: 26.9 } }],
     ['bath', { ...input, bath: { massG: 1000, saltPt: 6 } }],
     ['bath', { ...input, bath: undefined }],
+    ['bath.massG', { ...input, bath: { massG: 1e-6, saltPct: 6 } }],
+    ['piece.massG', { ...input, piece: { ...piece, massG: 1e-6 } }],
     ['temperatureC', { ...input, temperatureC: 60 }],
     ['temperatureC', { ...input, bath: { massG: 1000, saltPct: 0.5 }, temperatureC: -1 }],
     ['h', { ...input, h: Number.POSITIVE_INFINITY }],

@@ -31,7 +31,7 @@ const CureStageAnswer = z.strictObject({
   /** Where it would end if it went on for ever. */
   equilibriumSaltPct: z.number(),
   equilibriumWaterPhaseSaltPct: z.number(),
-  /** From the stage's start; null where there is no way to go. */
+  /** From the stage's start; null where there is no way to go, or not within 20 years. */
   hoursTo90Pct: Hours,
   coreHoursTo90Pct: Hours,
   takenUpG: z.number(),
@@ -57,7 +57,7 @@ export const CureAnswer = z.strictObject({
   /** By salt, and sugars where given, at 25 °C: of the whole piece as if it were even, and at its core, where it is highest. */
   waterActivity: z.number(),
   coreWaterActivity: z.number(),
-  /** Of the last stage, from its start: nine tenths of the salt on its way are in; the core has gone nine tenths of its way. */
+  /** Of the last stage, from its start: nine tenths of the salt on its way are in; the core has gone nine tenths of its way. null: no way to go, or not within 20 years. */
   hoursTo90Pct: Hours,
   coreHoursTo90Pct: Hours,
   /** The same for the fastest and the slowest diffusivity published; null where one was given, with a skin, or with several stages. */
@@ -147,6 +147,7 @@ function toProblem(input: CureInput): CureProblem {
 const terms: readonly (readonly [RegExp, string, number, string])[] = [
   [/\.skin\.thickness$/, '.skin.thicknessMm', 1000, 'mm'],
   [/\.size$/, '.sizeMm', 1000, 'mm'],
+  [/\.medium\.mass$/, '.bath.massG', 1000, 'g'],
   [/\.mass$/, '.massG', 1000, 'g'],
   [/\.medium\.salt$/, '.bath.saltPct', 100, '%'],
   [/\.medium$/, '.bath', 1, ''],

@@ -74,7 +74,7 @@ export interface CureStageResult {
   readonly end: SaltState;
   /** Where the stage would end if it went on for ever. */
   readonly equilibrium: { readonly salt: number; readonly waterPhase: number; readonly saltKg: number };
-  /** From the stage's start until nine tenths of the way [s]: the whole piece, and its core; null where there is no way to go. */
+  /** From the stage's start until nine tenths of the way [s]: the whole piece, and its core; null where there is no way to go, or not within 20 years. */
   readonly to90: number | null;
   readonly coreTo90: number | null;
   /** Salt taken up in the stage, given off where negative [kg]. */
