@@ -233,6 +233,11 @@ function basisOf(input: CureInput): Basis[] {
       'the piece keeps its water (meat swells in weak brine and shrinks in strong), the bath is stirred, edges and ends take nothing up',
     ),
     {
+      what: '3.5 % salt in the water phase throughout: one of several controlling factors in UK guidance on vacuum-packed chilled food',
+      source: 'fsa-vacuum-packing-2020',
+      confidence: 'secondary',
+    },
+    {
       what: 'water activity by salt at 25 °C, to 0.0007',
       source: 'pitzer-mayorga-1973',
       confidence: 'computed',

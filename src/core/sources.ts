@@ -195,6 +195,7 @@ export const sources: Record<string, Source> = {
     citation:
       'Commission Regulation (EU) 2023/2108 amending annex II to Regulation (EC) No 1333/2008 as regards nitrites (E 249–250) and nitrates (E 251–252); applies from 9 October 2025.',
     year: 2023,
+    remembered: true,
   },
   'efsa-nitrites-2017': {
     citation:
@@ -240,13 +241,19 @@ export const sources: Record<string, Source> = {
   },
   'pork-salting-2015': {
     citation:
-      'Influence of brine concentration on moisture and salt transport in pork loin during salting (2015). Springer; effective diffusivity (1.90 ± 0.28)·10⁻¹⁰ m²/s at 5 °C. Authors not noted.',
+      '“Influence of Brine Concentration … Meat Salting” (2015). Springer; effective diffusivity of salt in pork loin at 5 °C. Title shortened as it was noted, authors not noted.',
     year: 2015,
-    remembered: true,
   },
   'fish-skin-salt-1992': {
-    citation: 'Diffusion of salt through fish flesh and skin (1992). Cookery Science 25, 283 (J-STAGE).',
+    citation:
+      'Cookery Science 25 (1992), 283 (J-STAGE): apparent diffusivity of salt in fish flesh and in skin with its fat. Title and authors not noted.',
     year: 1992,
+  },
+  'fsa-vacuum-packing-2020': {
+    citation:
+      'Food Standards Agency and Food Standards Scotland. The safety and shelf-life of vacuum and modified atmosphere packed chilled foods with respect to non-proteolytic Clostridium botulinum, revision of December 2020.',
+    year: 2020,
+    remembered: true,
   },
 
   // Steam, humid air, freezing.

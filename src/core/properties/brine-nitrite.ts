@@ -54,7 +54,7 @@ const us: Omit<typeof eu, 'methods'> = {
   confidence: 'secondary',
 };
 const closedList =
-  'raw preparations may hold nitrite only where they stand by name in a closed list; brined or stuffed raw poultry does not';
+  'raw preparations may hold nitrite only where they stand by name in a closed list; that brined or stuffed raw poultry is not on it is this program’s reading';
 const immersed = ['pumped', 'immersion pick-up', 'immersion to equilibrium'] as const;
 const residual = 'the residual limit of the finished product holds beside it and is not computed here';
 
