@@ -94,6 +94,18 @@ describe('core documents itself', () => {
     else expect(String(value)).toBe(e.wanted.replaceAll("'", ''));
   });
 
+  test('every entry of the bibliography is cited somewhere', () => {
+    const root = resolve(core, '../..');
+    const texts = ['src', 'examples', 'demo', 'test']
+      .flatMap((top) => readdirSync(join(root, top), { recursive: true, withFileTypes: true }))
+      .filter((e) => e.isFile() && /\.tsx?$/.test(e.name))
+      .map((e) => join(e.parentPath, e.name))
+      .filter((f) => relative(core, f) !== 'sources.ts')
+      .map((f) => readFileSync(f, 'utf8'))
+      .join('\n');
+    expect(Object.keys(sources).filter((key) => !texts.includes(key))).toEqual([]);
+  });
+
   test('every citation is complete', () => {
     for (const [key, s] of Object.entries(sources)) {
       expect(key).toMatch(/^[a-z0-9-]+$/);

@@ -64,22 +64,10 @@ export const sources: Record<string, Source> = {
     year: 2001,
     remembered: true,
   },
-  'pham-willix-1989': {
-    citation:
-      'Pham, Q. T. & Willix, J. (1989). Thermal conductivity of fresh lamb meat, offals and fat in the range −40 to +30 °C: measurements and correlations. Journal of Food Science 54(3), 508–515.',
-    year: 1989,
-    remembered: true,
-  },
   'sweat-haugh-stadelman-1973': {
     citation:
       'Sweat, V. E., Haugh, C. G. & Stadelman, W. J. (1973). Thermal conductivity of chicken meat at temperatures between −75 and 20 °C. Journal of Food Science 38(1), 158–160.',
     year: 1973,
-    remembered: true,
-  },
-  'marcotte-2008': {
-    citation:
-      'Marcotte, M., Taherian, A. R. & Karimi, Y. (2008). Thermophysical properties of processed meat and poultry products. Journal of Food Engineering 88(3), 315–322.',
-    year: 2008,
     remembered: true,
   },
   'chang-1998': {
@@ -107,18 +95,6 @@ export const sources: Record<string, Source> = {
     citation:
       'Singh, R. P. & Heldman, D. R. Introduction to Food Engineering, 4th ed., chapter 4. Academic Press.',
   },
-  'bank-1985': {
-    citation:
-      'Bank, R. E., Coughran, W. M., Fichtner, W., Grosse, E. H., Rose, D. J. & Smith, R. K. (1985). Transient simulation of silicon devices and circuits. IEEE Transactions on Electron Devices 32(10), 1992–2007.',
-    year: 1985,
-    remembered: true,
-  },
-  'hosea-shampine-1996': {
-    citation:
-      'Hosea, M. E. & Shampine, L. F. (1996). Analysis and implementation of TR-BDF2. Applied Numerical Mathematics 20(1–2), 21–37.',
-    year: 1996,
-    remembered: true,
-  },
   'pannu-castaigne-arul': {
     citation:
       'Pannu, K., Castaigne, F. & Arul, J. Heat transfer coefficients in steam processing of food: review of published values (Zhang & Cavalieri 1991; Tung et al. 1990; Skjöldebrand & Ohlsson 1993). In a food-engineering handbook, CRC Press.',
@@ -139,12 +115,6 @@ export const sources: Record<string, Source> = {
     year: 1999,
     remembered: true,
   },
-  'mir-bel-2012': {
-    citation:
-      'Mir-Bel, J., Oria, R. & Salvador, M. L. (2012). Influence of temperature on heat transfer coefficient during moderate vacuum deep-fat frying. Journal of Food Engineering 113(2), 167–176.',
-    year: 2012,
-    remembered: true,
-  },
   'sosa-morales-2006': {
     citation:
       'Sosa-Morales, M. E., Orzuna-Espíritu, R. & Vélez-Ruiz, J. F. (2006). Mass, thermal and quality aspects of deep-fat frying of pork meat. Journal of Food Engineering 77(3), 731–738.',
@@ -156,11 +126,6 @@ export const sources: Record<string, Source> = {
       'Baik, O. D., Grabowski, S., Trigui, M., Marcotte, M. & Castaigne, F. (1999). Heat transfer coefficients on cakes baked in a tunnel type industrial oven. Journal of Food Science 64(4), 688–694.',
     year: 1999,
     remembered: true,
-  },
-  'james-james-2002': {
-    citation:
-      'James, S. J. & James, C. (2002). Meat Refrigeration. Woodhead Publishing, Cambridge. Table 16.7.',
-    year: 2002,
   },
 
   // Salt.
@@ -371,12 +336,6 @@ export const sources: Record<string, Source> = {
       'Advisory Committee on the Microbiological Safety of Food, Ad Hoc Group on Safe Cooking of Burgers (2007). Report on the safe cooking of burgers. London.',
     year: 2007,
   },
-  'gaze-1989': {
-    citation:
-      'Gaze, J. E., Brown, G. D., Gaskell, D. E. & Banks, J. G. (1989). Heat resistance of Listeria monocytogenes in homogenates of chicken, beef steak and carrot. Food Microbiology 6(4), 251–259.',
-    year: 1989,
-    remembered: true,
-  },
   'cfa-chilled-foods-2006': {
     citation:
       'Chilled Food Association (2006). Best Practice Guidelines for the Production of Chilled Foods, 4th ed. TSO, London; table reproduced in the Food Standards Agency’s training on vacuum packing, module 3, section 2.',
@@ -446,10 +405,6 @@ export const sources: Record<string, Source> = {
       'Juneja, V. K., Eblen, B. S. & Ransom, G. M. (2001). Thermal inactivation of Salmonella spp. in chicken broth, beef, pork, turkey, and chicken: determination of D- and z-values. Journal of Food Science 66(1), 146–152.',
     year: 2001,
   },
-  'warne-1988': {
-    citation: 'Warne, D. (1988). Manual on fish canning. FAO Fisheries Technical Paper 285. FAO, Rome.',
-    year: 1988,
-  },
   'thermal-food-processing-7-1': {
     citation: 'Thermal Food Processing: New Technologies and Quality Issues, table 7.1. CRC Press.',
   },
@@ -472,10 +427,6 @@ export const sources: Record<string, Source> = {
   'eu-1169-2011': {
     citation: 'Regulation (EU) No 1169/2011 on food information to consumers, Annex VII Part B.',
     year: 2011,
-  },
-  'uk-si-2014-3001': {
-    citation: 'The Products Containing Meat etc. (England) Regulations 2014, SI 2014/3001, regulation 5.',
-    year: 2014,
   },
   'fsa-manual-official-controls': {
     citation: 'Food Standards Agency, Manual for Official Controls, chapters 2.7, 2.8 and 2.12.',
