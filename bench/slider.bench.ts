@@ -28,7 +28,9 @@ try {
   );
   const dish = await json(`/kitchens/${kitchen.id}/dishes/${summary.id}`);
   const cook = dish.current.method.find((s: { kind: string }) => s.kind === 'cook');
+  const [person] = await json(`/kitchens/${kitchen.id}/people`);
   await page.addInitScript(`
+    localStorage.setItem(${JSON.stringify(`fq.person.${kitchen.id}`)}, ${JSON.stringify(person.id)});
     window.longTasks = [];
     new PerformanceObserver((list) => { for (const e of list.getEntries()) window.longTasks.push(e.duration); }).observe({ entryTypes: ['longtask'] });
   `);
@@ -37,6 +39,7 @@ try {
   const sliders = page.locator('input[type=range]:not([disabled])');
   const count = await sliders.count();
   let moves = 0;
+  let answered = 0;
   await page.waitForTimeout(1500);
   await page.evaluate('window.longTasks.length = 0');
   for (let s = 0; s < count; s++) {
@@ -50,15 +53,21 @@ try {
       height: number;
     };
     await page.mouse.move(now.x + now.width * 0.4, now.y + now.height / 2);
+    const seen = new Set<string>();
     await page.mouse.down();
     for (let i = 0; i < 40; i++) {
       await page.mouse.move(now.x + now.width * (0.4 + 0.3 * Math.sin(i / 6)), now.y + now.height / 2);
       await page.waitForTimeout(25);
+      if (i % 8 === 0) seen.add(await sliders.nth(s).inputValue());
       moves++;
     }
     await page.mouse.up();
+    const label = await sliders.nth(s).getAttribute('aria-label');
+    if (seen.size > 3) answered++;
+    else console.log(`  slider ${s + 1} (${label}) stayed at ${[...seen].join(', ')}`);
     await page.waitForTimeout(300);
   }
+  if (answered < count) throw new Error(`only ${answered} of ${count} sliders followed the hand`);
   const tasks = (await page.evaluate('window.longTasks')) as number[];
   console.log(
     `sliders (${os.cpus()[0]?.model}, ${os.cpus().length} cores, software-drawn Chromium ${browser.version()})`,
