@@ -19,7 +19,10 @@ const may: Record<string, { rooms: string[]; packages: 'none' | 'any' | string[]
     rooms: [...ground, 'core/numerics', 'core/properties', ...siblings.map((s) => `core/${s}`)],
     packages: 'none',
   },
-  contract: { rooms: ['core'], packages: ['zod', 'papaparse', 'temporal-polyfill', 'ml-levenberg-marquardt', 'lib-r-math.js'] },
+  contract: {
+    rooms: ['core'],
+    packages: ['zod', 'papaparse', 'temporal-polyfill', 'ml-levenberg-marquardt', 'lib-r-math.js'],
+  },
   documents: { rooms: ['core', 'contract'], packages: 'none' },
   store: { rooms: ['core/errors'], packages: 'any' },
   app: { rooms: ['core', 'contract', 'store'], packages: 'any' },
