@@ -1,3 +1,5 @@
+import type { Confidence } from '../src/core/sources.ts';
+
 /**
  * The shape of a narrated case: a question, the equation that answers it, where the expected numbers come from, and
  * the comparison with what the engine says. Every `*.example.ts` in this folder exports one as `example`.
@@ -15,6 +17,14 @@ export interface Row {
   readonly unit: string;
   /** Why the tolerance is what it is. */
   readonly why: string;
+  /**
+   * How the expected value was had. 'read': it stands in the source and was read there. 'secondary': read in copies of
+   * it. 'memory': it, or a constant it is worked out from, is remembered. 'computed': worked out apart from the engine
+   * from a published equation whose constants were read.
+   */
+  readonly confidence: Confidence;
+  /** Ours lies outside the tolerance, and it is known why: by how much (ours less expected), and the reason. */
+  readonly differs?: { readonly by: number; readonly why: string };
 }
 
 export interface Example {
@@ -30,15 +40,26 @@ export interface Example {
   run(): Row[] | Promise<Row[]>;
 }
 
-/** Distance from what was expected, in the row's unit; NaN counts as infinitely far. */
-export function deviation(row: Row): number {
+/** Ours less what was expected (for a range: less its nearest end, 0 inside), in the row's unit. */
+export function difference(row: Row): number {
   const { expected, ours } = row;
-  if (!Number.isFinite(ours)) return Number.POSITIVE_INFINITY;
-  if (typeof expected === 'number')
-    return Number.isFinite(expected) ? Math.abs(ours - expected) : Number.POSITIVE_INFINITY;
-  return Math.max(0, expected.low - ours, ours - expected.high);
+  if (typeof expected === 'number') return ours - expected;
+  if (ours < expected.low) return ours - expected.low;
+  return ours > expected.high ? ours - expected.high : 0 * ours;
 }
 
+/** How far ours is from what was expected, in the row's unit; NaN counts as infinitely far. */
+export function deviation(row: Row): number {
+  const off = Math.abs(difference(row));
+  return Number.isFinite(off) ? off : Number.POSITIVE_INFINITY;
+}
+
+/**
+ * A row holds within its tolerance; one that is known to differ holds where it differs by what it says, to a tenth of
+ * that, and so fails when it starts to agree.
+ */
 export function holds(row: Row): boolean {
-  return deviation(row) <= row.tolerance;
+  if (row.differs === undefined) return deviation(row) <= row.tolerance;
+  const { by } = row.differs;
+  return deviation(row) > row.tolerance && Math.abs(difference(row) - by) <= 0.1 * Math.abs(by);
 }

@@ -30,6 +30,7 @@ export const example: Example = {
     const timed = (quantity: string, id: string, part: number, from: number, to: number): Row => ({
       quantity,
       source: 'own-computation',
+      confidence: 'computed',
       expected: between(from, to),
       ours: (verdict(id).parts[part]?.value ?? Number.NaN) / 60,
       tolerance: 0.2,
@@ -39,6 +40,7 @@ export const example: Example = {
     const says = (quantity: string, id: string, expected: boolean): Row => ({
       quantity,
       source: 'own-computation',
+      confidence: 'computed',
       expected: expected ? 1 : 0,
       ours: verdict(id).passes === true ? 1 : 0,
       tolerance: 0,
@@ -62,6 +64,7 @@ export const example: Example = {
       {
         quantity: 'ever 1 °C: undecided, without a time',
         source: 'own-computation',
+        confidence: 'computed',
         expected: 1,
         ours: toOne?.passes === null && toOne.parts[0]?.end === null ? 1 : 0,
         tolerance: 0,

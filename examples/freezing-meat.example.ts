@@ -22,7 +22,8 @@ const row = (
   tolerance: number,
   unit: string,
   why: string,
-): Row => ({ quantity, source, expected, ours, tolerance, unit, why });
+  confidence: Row['confidence'] = 'memory',
+): Row => ({ quantity, source, expected, ours, tolerance, unit, why, confidence });
 
 const worked = 'worked out from the published equation';
 const remembered = 'the handbook’s answer as remembered, to its figures';
@@ -63,6 +64,7 @@ methods side by side. Rows of the handbook's table are from memory.`,
         0.08 * measured,
         'W/(m K)',
         'measured; Levy is given as within 10 % for meat',
+        'secondary',
       );
     };
     const plank = {
@@ -229,6 +231,7 @@ methods side by side. Rows of the handbook's table are from memory.`,
         0.116,
         's',
         worked,
+        'computed',
       ),
       row(
         'egg of 50 mm to 70 °C by f and j',
@@ -238,6 +241,7 @@ methods side by side. Rows of the handbook's table are from memory.`,
         0.01,
         's',
         'the exact one-term answer; the book, reading its table, has 865',
+        'computed',
       ),
       row(
         'ham of 102 × 165 × 279 mm from 70 to 10 °C by f and j',
@@ -247,6 +251,7 @@ methods side by side. Rows of the handbook's table are from memory.`,
         500,
         's',
         'one term for each side; along the ham the first while is not over, which costs 2 %',
+        'computed',
       ),
     ];
   },

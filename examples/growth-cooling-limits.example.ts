@@ -48,6 +48,7 @@ export const example: Example = {
       rows.push({
         quantity: `${name}: ∫ µ dt`,
         source: 'own-computation',
+        confidence: 'computed',
         expected: integral,
         ours,
         tolerance: 0.001 * integral,
@@ -57,6 +58,7 @@ export const example: Example = {
       rows.push({
         quantity: `${name}: h0 that leaves one log`,
         source: 'own-computation',
+        confidence: 'computed',
         expected: h0,
         ours: Math.log(Math.expm1(ours) / 9),
         tolerance: 0.001,
@@ -66,6 +68,7 @@ export const example: Example = {
       rows.push({
         quantity: `${name}: that h0 gives one log again`,
         source: 'baranyi-roberts-1994',
+        confidence: 'computed',
         expected: 1,
         ours: growthAfter(integralFor(1, h0), h0) / Math.LN10,
         tolerance: 1e-9,
@@ -77,6 +80,7 @@ export const example: Example = {
     rows.push({
       quantity: 'cured, 51 to 11 °C in 8 h, h0 4',
       source: 'own-computation',
+      confidence: 'computed',
       expected: 0.4633,
       ours: along(4),
       tolerance: 0.002,
@@ -86,6 +90,7 @@ export const example: Example = {
     rows.push({
       quantity: 'the same beside the published model for cured beef',
       source: 'juneja-cured-beef-cooling',
+      confidence: 'read',
       expected: 0.5,
       ours: along(4),
       tolerance: 0.43,

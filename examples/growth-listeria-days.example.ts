@@ -28,6 +28,7 @@ export const example: Example = {
         ([C, rate]): Row => ({
           quantity: `rate at ${C} °C`,
           source: 'fda-fsis-listeria-2003',
+          confidence: 'memory',
           expected: rate,
           ours: 1 / days(C, 1),
           tolerance: 0.002 * rate,
@@ -38,6 +39,7 @@ export const example: Example = {
       {
         quantity: '1 to 100 cfu/g at 5 °C',
         source: 'fda-fsis-listeria-2003',
+        confidence: 'memory',
         expected: 7.092,
         ours: days(5, 2),
         tolerance: 0.007,
@@ -47,6 +49,7 @@ export const example: Example = {
       {
         quantity: '1 to 100 cfu/g at 8 °C',
         source: 'fda-fsis-listeria-2003',
+        confidence: 'memory',
         expected: 3.214,
         ours: days(8, 2),
         tolerance: 0.0032,

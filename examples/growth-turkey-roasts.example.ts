@@ -36,6 +36,7 @@ export const example: Example = {
         (roast, i): Row => ({
           quantity: `${roast.name}: more than ${roasts[i]?.name}`,
           source: 'olds-2006',
+          confidence: 'read',
           expected: { low: 0, high: 8 },
           ours: ours[i + 1]! - ours[i]!,
           tolerance: 0,
@@ -47,6 +48,7 @@ export const example: Example = {
         (roast, i): Row => ({
           quantity: `${roast.name}: over what was found`,
           source: 'olds-2006',
+          confidence: 'read',
           expected: { low: 0, high: 6 },
           ours: ours[i]! - roast.found,
           tolerance: 0,

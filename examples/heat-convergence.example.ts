@@ -63,6 +63,7 @@ temperature nothing exact is known, so the order is read from the differences; i
     const order = (quantity: string, ours: number, source: string): Row => ({
       quantity,
       source,
+      confidence: 'computed',
       expected: { low: 1.8, high: 2.6 },
       ours,
       tolerance: 0,

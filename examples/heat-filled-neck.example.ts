@@ -74,6 +74,7 @@ is left to stand before it is chilled. Invented data of an everyday kind; not a 
     ): Row => ({
       quantity,
       source: 'common-practice',
+      confidence: 'common practice',
       expected: { low, high },
       ours,
       tolerance: 0,

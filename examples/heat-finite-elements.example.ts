@@ -79,6 +79,7 @@ with the engine: linear triangles with a consistent mass matrix, fixed steps of 
       return {
         quantity: `${place.at * 1000} mm along, ${place.radius * 1000} mm from the axis: largest difference at ${times.length} times`,
         source: 'own-computation',
+        confidence: 'computed',
         expected: 0,
         ours: worst,
         tolerance: 0.15,

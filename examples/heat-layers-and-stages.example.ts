@@ -28,6 +28,7 @@ steam; and a cylinder steamed for 15 min, left standing for 2, then put into ice
       rows.push({
         quantity,
         source: 'carslaw-jaeger-1959',
+        confidence: 'computed',
         expected,
         ours,
         tolerance: 0.1,

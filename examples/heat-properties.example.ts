@@ -15,6 +15,7 @@ const row = (
   tolerance: number,
   unit: string,
   source: string,
+  confidence: Row['confidence'],
 ): Row => ({
   quantity,
   source,
@@ -23,6 +24,7 @@ const row = (
   tolerance,
   unit,
   why: exact,
+  confidence,
 });
 
 export const example: Example = {
@@ -35,9 +37,33 @@ by which they add up. We reproduce its components, its lamb, and a mixture rule;
     const lamb = { water: 0.7342, protein: 0.2029, fat: 0.0525, carbohydrate: 0, fibre: 0, ash: 0.0106 };
     const breast = { water: 0.7426, protein: 0.22054, fat: 0.02568, carbohydrate: 0, fibre: 0, ash: 0.01117 };
     return [
-      row('fat at 65 °C', 0.162018, componentConductivity('fat', 65), 1e-6, 'W/(m K)', 'choi-okos-1986'),
-      row('water at 20 °C', 0.603659, componentConductivity('water', 20), 1e-6, 'W/(m K)', 'choi-okos-1986'),
-      row('protein at 65 °C', 1296.204, componentDensity('protein', 65), 1e-3, 'kg/m³', 'choi-okos-1986'),
+      row(
+        'fat at 65 °C',
+        0.162018,
+        componentConductivity('fat', 65),
+        1e-6,
+        'W/(m K)',
+        'choi-okos-1986',
+        'computed',
+      ),
+      row(
+        'water at 20 °C',
+        0.603659,
+        componentConductivity('water', 20),
+        1e-6,
+        'W/(m K)',
+        'choi-okos-1986',
+        'computed',
+      ),
+      row(
+        'protein at 65 °C',
+        1296.204,
+        componentDensity('protein', 65),
+        1e-3,
+        'kg/m³',
+        'choi-okos-1986',
+        'computed',
+      ),
       row(
         'carbohydrate at 20 °C',
         1585.674,
@@ -45,6 +71,7 @@ by which they add up. We reproduce its components, its lamb, and a mixture rule;
         1e-3,
         'J/(kg K)',
         'choi-okos-1986',
+        'computed',
       ),
       row(
         'lamb at 5 °C',
@@ -53,11 +80,21 @@ by which they add up. We reproduce its components, its lamb, and a mixture rule;
         0.005,
         'kJ/(kg K)',
         'ashrae-refrigeration-properties',
+        'memory',
       ),
-      row('Levy, 0.6 and 0.18 at 0.7', 0.434624, levy(0.6, 0.18, 0.7), 1e-6, 'W/(m K)', 'levy-1981'),
+      row(
+        'Levy, 0.6 and 0.18 at 0.7',
+        0.434624,
+        levy(0.6, 0.18, 0.7),
+        1e-6,
+        'W/(m K)',
+        'levy-1981',
+        'memory',
+      ),
       {
         quantity: 'white chicken meat at 20 °C, Levy',
         source: 'sweat-haugh-stadelman-1973',
+        confidence: 'secondary',
         expected: 0.476 + 0.0006 * 20,
         ours: conductivity(breast, 20, 'levy'),
         tolerance: 0.02,
@@ -67,6 +104,7 @@ by which they add up. We reproduce its components, its lamb, and a mixture rule;
       {
         quantity: 'white chicken meat at 20 °C, parallel (our default, the upper bound)',
         source: 'sweat-haugh-stadelman-1973',
+        confidence: 'secondary',
         expected: 0.476 + 0.0006 * 20,
         ours: conductivity(breast, 20),
         tolerance: 0.04,

@@ -82,6 +82,7 @@ exactly as an infinite series. We take the largest difference at the middle and 
           rows.push({
             quantity: `${name}, Bi ${Bi}, ${label}: largest difference`,
             source: 'carslaw-jaeger-1959',
+            confidence: 'computed',
             expected: 0,
             ours: worst,
             tolerance: 0.1,

@@ -52,6 +52,7 @@ cold water. The books answer with one term of the series or a chart; the exact a
       {
         quantity: 'egg of 50 mm to 70 °C in the middle: exact series',
         source: 'cengel-heat-transfer',
+        confidence: 'computed',
         expected: 861.468,
         ours: eggTime,
         tolerance: 1,
@@ -61,6 +62,7 @@ cold water. The books answer with one term of the series or a chart; the exact a
       {
         quantity: 'the same: the book, one term and table',
         source: 'cengel-heat-transfer',
+        confidence: 'memory',
         expected: 865,
         ours: eggTime,
         tolerance: 5,
@@ -70,6 +72,7 @@ cold water. The books answer with one term of the series or a chart; the exact a
       {
         quantity: 'surface of steaks of 20 mm after 93.1 min at −11 °C',
         source: 'cengel-heat-transfer',
+        confidence: 'read',
         expected: 2,
         ours: steakRun.probes[0]?.C.at(-1) ?? Number.NaN,
         tolerance: 0.05,
@@ -79,6 +82,7 @@ cold water. The books answer with one term of the series or a chart; the exact a
       {
         quantity: 'apple of 60 mm to 3 °C in the middle',
         source: 'singh-heldman',
+        confidence: 'computed',
         expected: 3777.7,
         ours: apple,
         tolerance: 8,

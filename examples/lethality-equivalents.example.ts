@@ -32,6 +32,7 @@ export const example: Example = {
       {
         quantity: '65 °C held for as long as 70 °C for 2 min, z 6 °C',
         source: 'acmsf-burgers-2007',
+        confidence: 'read',
         expected: 13.6,
         ours: equivalentTime(65, at(6), 120) / 60,
         tolerance: 0.05,
@@ -41,6 +42,7 @@ export const example: Example = {
       {
         quantity: '75 °C held for as long as 70 °C for 2 min, z 6 °C',
         source: 'acmsf-burgers-2007',
+        confidence: 'read',
         expected: 18,
         ours: equivalentTime(75, at(6), 120),
         tolerance: 0.5,
@@ -58,6 +60,7 @@ export const example: Example = {
       rows.push({
         quantity: `${C} °C for ${min} min, worth at 70 °C by z 7.5 °C`,
         source: 'fsa-cooking-safely',
+        confidence: 'secondary',
         expected: { low: 2, high: 2.35 },
         ours: processLethality(held(C, min), at(7.5)) / 60,
         tolerance: 0,
@@ -67,6 +70,7 @@ export const example: Example = {
       rows.push({
         quantity: `z that ${C} °C for ${min} min implies`,
         source: 'fsa-cooking-safely',
+        confidence: 'secondary',
         expected: { low: 7, high: 8.5 },
         ours: impliedZ({ C, s: min * 60 }, { C: 70, s: 120 }),
         tolerance: 0,
@@ -81,6 +85,7 @@ export const example: Example = {
     rows.push({
       quantity: 'z of Clostridium perfringens cells in minced beef',
       source: 'juneja-marmer-1998',
+      confidence: 'read',
       expected: { low: 6.22, high: 6.77 },
       ours: beef.z,
       tolerance: 0.05,
@@ -90,6 +95,7 @@ export const example: Example = {
     rows.push({
       quantity: 'D of Listeria monocytogenes at 65 °C',
       source: 'mackey-bratchell-1989',
+      confidence: 'memory',
       expected: 10 ** (10.888 - 0.14519 * 65),
       ours: decimalReductionTime(65, { reference: 70, z: 1 / 0.14519 }, 10 ** (10.888 - 0.14519 * 70)),
       tolerance: 1e-6,

@@ -34,12 +34,14 @@ export const example: Example = {
   run(): Row[] {
     const table = {
       source: 'fsis-appendix-a-2021',
+      confidence: 'read',
       tolerance: 0,
       unit: 's',
       why: 'a printed figure, taken over exactly',
     };
     const found = {
       source: 'fsis-appendix-a-2021',
+      confidence: 'read',
       tolerance: 0.1,
       unit: 's',
       why: 'found by trying holds to a twentieth of a second',
@@ -94,6 +96,7 @@ export const example: Example = {
       {
         quantity: '85 °C held for as long as 90 °C for 10 min, British table',
         source: 'cfa-chilled-foods-2006',
+        confidence: 'secondary',
         expected: 36 * 60,
         ours: shortest('gb-90c-10min', 85),
         tolerance: 0.1,
@@ -103,6 +106,7 @@ export const example: Example = {
       {
         quantity: 'largest distance of the British table from z 9 °C below and z 10 °C above 90 °C',
         source: 'cfa-chilled-foods-2006',
+        confidence: 'secondary',
         expected: { low: 0, high: 3.5 },
         ours: worst,
         tolerance: 0,
@@ -112,6 +116,7 @@ export const example: Example = {
       {
         quantity: '85 °C held for as long as 90 °C for 10 min, American z 7 °C',
         source: 'fda-hazards-guide',
+        confidence: 'memory',
         expected: 51.79 * 60,
         ours: shortest('us-90c-10min', 85),
         tolerance: 1,

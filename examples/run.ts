@@ -8,7 +8,7 @@ import { readdirSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { sources } from '../src/core/sources.ts';
-import { deviation, type Example, holds, type Row } from './case.ts';
+import { deviation, difference, type Example, holds, type Row } from './case.ts';
 
 const folder = dirname(fileURLToPath(import.meta.url));
 
@@ -45,7 +45,9 @@ export async function runExample(file: string): Promise<Outcome> {
   for (const row of rows)
     if (!holds(row))
       problems.push(
-        `${row.quantity}: off by ${figures(deviation(row))} ${row.unit}, allowed ${row.tolerance}`,
+        row.differs === undefined
+          ? `${row.quantity}: off by ${figures(deviation(row))} ${row.unit}, allowed ${row.tolerance}`
+          : `${row.quantity}: said to differ by ${row.differs.by} ${row.unit}, differs by ${figures(difference(row))}`,
       );
   return { file, example, rows, problems };
 }
@@ -68,7 +70,7 @@ function print(outcome: Outcome): void {
   console.log(`\n${example.title}  (${file})\n${example.story}\n  ${example.equation}`);
   if (outcome.skipped !== undefined) console.log(`  SKIPPED: ${outcome.skipped}`);
   const lines = rows.map((row) => [
-    holds(row) ? 'ok ' : 'OUT',
+    holds(row) ? (row.differs === undefined ? 'ok ' : 'dif') : 'OUT',
     row.quantity,
     expectedText(row),
     figures(row.ours),

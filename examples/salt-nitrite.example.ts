@@ -5,6 +5,7 @@ const lb = 0.45359237;
 const row = (quantity: string, expected: number, ours: number, source = 'cfr-9-424-21'): Row => ({
   quantity,
   source,
+  confidence: 'secondary',
   expected,
   ours,
   tolerance: expected * 0.002,

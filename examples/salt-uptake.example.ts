@@ -34,6 +34,7 @@ series. We compare the share of its final salt that the piece has taken up, and 
     const endless: CureMedium = { kind: 'kept', salt: 0.06 };
     const common = {
       source: 'crank-1975',
+      confidence: 'computed',
       tolerance: 1e-4,
       unit: '-',
       why: 'a ten-thousandth of the salt is less than a kitchen weighs',

@@ -14,6 +14,7 @@ and published activities, and the freezing point and density of brine, the densi
     {
       quantity: 'φ at 1 mol/kg',
       source: 'robinson-stokes-1959',
+      confidence: 'memory',
       expected: 0.9355,
       ours: osmoticCoefficient(1),
       tolerance: 0.001,
@@ -23,6 +24,7 @@ and published activities, and the freezing point and density of brine, the densi
     {
       quantity: 'φ at 6 mol/kg',
       source: 'robinson-stokes-1959',
+      confidence: 'secondary',
       expected: 1.2706,
       ours: osmoticCoefficient(6),
       tolerance: 0.003,
@@ -32,6 +34,7 @@ and published activities, and the freezing point and density of brine, the densi
     {
       quantity: 'a_w at 6 mol/kg',
       source: 'robinson-stokes-1959',
+      confidence: 'secondary',
       expected: 0.76,
       ours: ofMolality(6),
       tolerance: 0.001,
@@ -41,6 +44,7 @@ and published activities, and the freezing point and density of brine, the densi
     {
       quantity: 'a_w of saturated brine at 25 °C',
       source: 'labuza-saturated-salts',
+      confidence: 'secondary',
       expected: Math.exp(23.1092 / 298.15 - 0.3607),
       ours: saltWaterActivity(0.264),
       tolerance: 0.001,
@@ -50,6 +54,7 @@ and published activities, and the freezing point and density of brine, the densi
     {
       quantity: 'freezing of brine at 12 % (quartic; no row of the table)',
       source: 'langes-handbook-5-13',
+      confidence: 'read',
       expected: { low: -10.88, high: -5.77 },
       ours: brineFreezing(12),
       tolerance: 0,
@@ -59,6 +64,7 @@ and published activities, and the freezing point and density of brine, the densi
     {
       quantity: 'freezing at 20° salometer',
       source: 'langes-handbook-5-13',
+      confidence: 'read',
       expected: -3.16,
       ours: brineFreezing(saltOfSalometer(20)),
       tolerance: 0.05,
@@ -68,6 +74,7 @@ and published activities, and the freezing point and density of brine, the densi
     {
       quantity: 'specific gravity at 20 % and 15.6 °C',
       source: 'langes-handbook-5-13',
+      confidence: 'read',
       expected: 1.152,
       ours: brineGravity(20),
       tolerance: 0.002,
@@ -77,6 +84,7 @@ and published activities, and the freezing point and density of brine, the densi
     {
       quantity: 'specific gravity at 8 % and 15.6 °C',
       source: 'langes-handbook-5-13',
+      confidence: 'read',
       expected: 1.059,
       ours: brineGravity(8),
       tolerance: 0.002,

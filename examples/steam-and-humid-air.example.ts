@@ -26,7 +26,8 @@ const row = (
   tolerance: number,
   unit: string,
   why: string,
-): Row => ({ quantity, source, expected, ours, tolerance, unit, why });
+  confidence: Row['confidence'] = 'memory',
+): Row => ({ quantity, source, expected, ours, tolerance, unit, why, confidence });
 
 const figures = 'the last figure of the release, whose values we remember';
 const tables =
@@ -147,6 +148,7 @@ releases are from memory and come out to their last figure; the others are worke
         1,
         '°C',
         'the balance with Lewis number 0.865 need not be the thermodynamic wet bulb, but lies beside it',
+        'computed',
       ),
       saturated(60, 30, 157),
       saturated(80, 30, 288),
@@ -186,6 +188,7 @@ releases are from memory and come out to their last figure; the others are worke
         0.006,
         'W/(m² K)',
         worked,
+        'computed',
       ),
     ];
   },
