@@ -49,7 +49,7 @@ export const example: Example = {
   run(): Row[] {
     const exact = {
       source: 'own-computation',
-      confidence: 'computed',
+      confidence: 'computed' as const,
       unit: 'min',
       why: 'both are the same integral; the steps are fine enough for six figures',
     };
@@ -79,7 +79,7 @@ export const example: Example = {
     rows.push({
       quantity: 'by how much the trapezium over the readings is too high, z 7.5 °C',
       source: 'own-computation',
-      confidence: 'computed',
+      confidence: 'computed' as const,
       expected: { low: 5, high: 10 },
       ours: over,
       tolerance: 0,
@@ -91,7 +91,7 @@ export const example: Example = {
     rows.push({
       quantity: '2 min at 70 °C are reached between the readings at 40 and 45 min',
       source: 'own-computation',
-      confidence: 'computed',
+      confidence: 'computed' as const,
       expected: { low: 40, high: 45 },
       ours: when / 60,
       tolerance: 0,

@@ -34,14 +34,14 @@ export const example: Example = {
   run(): Row[] {
     const table = {
       source: 'fsis-appendix-a-2021',
-      confidence: 'read',
+      confidence: 'read' as const,
       tolerance: 0,
       unit: 's',
       why: 'a printed figure, taken over exactly',
     };
     const found = {
       source: 'fsis-appendix-a-2021',
-      confidence: 'read',
+      confidence: 'read' as const,
       tolerance: 0.1,
       unit: 's',
       why: 'found by trying holds to a twentieth of a second',

@@ -1,4 +1,5 @@
-import { type CureMedium, cure } from '../src/core/salt/cure.ts';
+import { cure } from '../src/core/salt/cure.ts';
+import type { CureMedium } from '../src/core/salt/cure-piece.ts';
 import {
   middleInEndlessBath,
   type SaltShape,
@@ -34,7 +35,7 @@ series. We compare the share of its final salt that the piece has taken up, and 
     const endless: CureMedium = { kind: 'kept', salt: 0.06 };
     const common = {
       source: 'crank-1975',
-      confidence: 'computed',
+      confidence: 'computed' as const,
       tolerance: 1e-4,
       unit: '-',
       why: 'a ten-thousandth of the salt is less than a kitchen weighs',
