@@ -10,6 +10,7 @@ import { Cancelled, March, type StageEnd } from './march.ts';
 import { materialOf } from './material.ts';
 import { coarseLine, coarseMesh, type Fineness, fineLine, fineMesh, meshOf } from './mesh.ts';
 import { weightsAt } from './place.ts';
+import { readingsAt } from './readings.ts';
 import { valueAt } from './record.ts';
 import type { Basis, CookOptions, CookProblem, CookResult, StageResult } from './types.ts';
 
@@ -42,6 +43,7 @@ function finenessOf(problem: CookProblem, options: CookOptions): Fineness {
 export function cook(problem: CookProblem, options: CookOptions = {}): CookResult {
   checkProblem(problem);
   const { body, target } = problem;
+  const { at } = options;
   const coarse = options.mode === 'coarse';
   const mesh = meshOf(body, finenessOf(problem, options));
   const probePlaces = (problem.probes ?? []).map((p, i) => weightsAt(mesh, p.place, `probes[${i}].place`));
@@ -101,6 +103,9 @@ export function cook(problem: CookProblem, options: CookOptions = {}): CookResul
     ...(also === undefined ? {} : { alsoLeast: (probes[probePlaces.length] as (typeof probes)[number]).C }),
     heatBalancePct: exchanged > 0 ? (100 * Math.abs(imbalance)) / exchanged : 0,
     probes: (problem.probes ?? []).map((p, i) => ({ name: p.name, ...probes[i] })),
+    ...(at === undefined
+      ? {}
+      : { readings: probePlaces.map((place) => readingsAt(march.steps, place, at, problem.start)) }),
     mesh: { shape: mesh.shape, nu: mesh.nu, nv: mesh.nv, x: mesh.x, y: mesh.y, interfaces: mesh.interfaces },
     frames: options.frames ? framesOf(march.steps, startField, options.frames.count) : [],
     mass: massOf(conduction, problem),

@@ -101,6 +101,8 @@ export interface CookOptions {
   readonly tolerance?: number;
   /** Ask for field snapshots for pictures; `count` at most, always including stage ends. Default none. */
   readonly frames?: { readonly count: number };
+  /** Times [s], rising, at which the probes are read to the run's own accuracy, not between points of the history. */
+  readonly at?: ArrayLike<number>;
   /** Called now and then with the simulated time [s]; return false to stop (the run then throws Cancelled). */
   readonly onProgress?: (simulated: number) => boolean | undefined;
 }
@@ -171,6 +173,8 @@ export interface CookResult {
     readonly C: Float64Array;
     readonly lethality: Float64Array;
   }[];
+  /** Every probe's temperatures [°C] at the times of `at`, where it was given. */
+  readonly readings?: readonly Float64Array[];
   readonly mesh: FieldMesh;
   readonly frames: readonly Frame[];
   /** Mass of the body [kg] (per metre for cylinder and block, per m² for slab). */
