@@ -202,7 +202,7 @@ export const RuleEntry = z.strictObject({
   place: z.string(),
   appliesTo: z.string(),
   type: z.enum(['statutory', 'guidance', 'model']),
-  kind: z.enum(['lethality', 'hold', 'cooling', 'keep', 'come-up']),
+  kind: z.enum(['lethality', 'hold', 'cooling', 'keep', 'come-up', 'freeze']),
   cautions: z.array(z.string()),
   source: z.string(),
   sourceKey: z.string(),

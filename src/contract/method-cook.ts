@@ -1,12 +1,12 @@
 /** From a dish's method to what the engine runs: a cook step, the wrap on it and the chill that follows, as one programme. */
 import type { CookProblem } from '../core/heat/types.ts';
+import { leastPointsFor } from '../core/method/foreseen-rules.ts';
+import { findRule } from '../core/properties/rules.ts';
 import type { StageInput } from './body.ts';
 import { toProblem } from './cook.ts';
 import { InputProblems } from './problem.ts';
+import { rulesOfStep } from './step-rules.ts';
 import type { Method, Step, StepOf } from './steps.ts';
-
-/** By which rules of cooking find their coldest point: 70 °C, z 7.5 °C. */
-const usual = { reference: 70, z: 7.5 } as const;
 
 /** Thermal resistance of a wrap [m² K/W]: layers × thickness / conductivity. */
 export function wrapResistance(wrap: Pick<StepOf<'wrap'>, 'layers' | 'micrometres' | 'kWmK'>): number {
@@ -90,11 +90,11 @@ export function programmeOf(
       },
     ]);
   const problem = toProblem(input);
-  const { reference, z } = problem.target;
-  // By a target of the kitchen's own the least treated point may be another than by what rules of cooking count.
-  const asUsual = reference === usual.reference && z === usual.z;
+  // By the target the least treated point may be another than by what the rules count.
+  const rules = rulesOfStep(cook).flatMap((id) => findRule(id) ?? []);
+  const alsoLeast = leastPointsFor(rules, problem.target);
   return {
-    problem: asUsual ? problem : { ...problem, alsoLeast: usual },
+    problem: alsoLeast.length === 0 ? problem : { ...problem, alsoLeast },
     cookStages: cook.stages.length,
   };
 }

@@ -389,6 +389,23 @@ export const sources: Record<string, Source> = {
       'World Organisation for Animal Health. Terrestrial Animal Health Code, chapter on infection with avian influenza viruses: inactivation in poultry meat.',
   },
   'mackey-bratchell-1989': {
+  'eu-2015-1375': {
+    citation:
+      'Commission Implementing Regulation (EU) 2015/1375, Annex II: freezing treatments against Trichinella.',
+    year: 2015,
+  },
+  'barnaud-2012': {
+    citation:
+      'Barnaud, E., Rogée, S., Garry, P., Rose, N. & Pavio, N. (2012). Thermal inactivation of infectious hepatitis E virus in experimentally contaminated food. Applied and Environmental Microbiology 78, 5153–5159.',
+    year: 2012,
+    remembered: true,
+  },
+  'dubey-1990': {
+    citation:
+      'Dubey, J. P., Kotula, A. W., Sharar, A., Andrews, C. D. & Lindsay, D. S. (1990). Effect of high temperature on infectivity of Toxoplasma gondii tissue cysts in pork. Journal of Parasitology 76, 201–204; with Kotula, A. W. et al. (1991) on freezing, Journal of Food Protection 54, 687–690.',
+    year: 1990,
+    remembered: true,
+  },
     citation:
       'Mackey, B. M. & Bratchell, N. (1989). The heat resistance of Listeria monocytogenes. Letters in Applied Microbiology 9(3), 89–94.',
     year: 1989,

@@ -187,8 +187,8 @@ export function checkProblem(problem: CookProblem): void {
   within(problem.target.reference, limits.reference, '°C', 'target.reference');
   within(problem.target.z, limits.z, '°C', 'target.z');
   within(problem.target.s, limits.lethality, 's', 'target.s', true);
-  if (problem.alsoLeast !== undefined) {
-    within(problem.alsoLeast.reference, limits.reference, '°C', 'alsoLeast.reference');
-    within(problem.alsoLeast.z, limits.z, '°C', 'alsoLeast.z');
+  for (const [i, { reference, z }] of (problem.alsoLeast ?? []).entries()) {
+    within(reference, limits.reference, '°C', `alsoLeast[${i}].reference`);
+    within(z, limits.z, '°C', `alsoLeast[${i}].z`);
   }
 }

@@ -71,7 +71,7 @@ export function cook(problem: CookProblem, options: CookOptions = {}): CookResul
   for (const v of conduction.volume) total += v;
   const share = Float64Array.from(conduction.volume, (v) => v / total);
   const firstMedium = problem.stages[0].medium;
-  const also = march.also && coldSpotOf(mesh, conduction.exposed, march.also.P);
+  const also = march.also.map(({ P }) => coldSpotOf(mesh, conduction.exposed, P).weights);
   const { history, probes } = historyOf({
     start: startField,
     medium0: typeof firstMedium === 'number' ? firstMedium : firstMedium[0].C,
@@ -79,7 +79,7 @@ export function cook(problem: CookProblem, options: CookOptions = {}): CookResul
     share,
     coldSpot: spot.weights,
     surface,
-    probes: also === undefined ? probePlaces : [...probePlaces, also.weights],
+    probes: [...probePlaces, ...also],
     target,
     tolerance: coarse ? 0.2 : 0.03,
   });
@@ -100,7 +100,7 @@ export function cook(problem: CookProblem, options: CookOptions = {}): CookResul
       passes: lethality >= target.s,
     },
     history,
-    ...(also === undefined ? {} : { alsoLeast: (probes[probePlaces.length] as (typeof probes)[number]).C }),
+    ...(also.length === 0 ? {} : { alsoLeast: probes.slice(probePlaces.length).map((probe) => probe.C) }),
     heatBalancePct: exchanged > 0 ? (100 * Math.abs(imbalance)) / exchanged : 0,
     probes: (problem.probes ?? []).map((p, i) => ({ name: p.name, ...probes[i] })),
     ...(at === undefined

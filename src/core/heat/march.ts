@@ -51,8 +51,8 @@ export class March {
   readonly steps: StepRecord[] = [];
   /** Lethality at every node so far [s at the reference]. */
   readonly P: Float64Array;
-  /** The same by a second reference and z, where one is asked for. */
-  readonly also: { readonly P: Float64Array; readonly target: Target } | undefined;
+  /** The same by further references and z, where they are asked for. */
+  readonly also: readonly { readonly P: Float64Array; readonly target: Target }[];
   T: Float64Array;
   t = 0;
   lowest: number;
@@ -76,7 +76,7 @@ export class March {
     start: number,
     target: Target,
     settings: MarchSettings,
-    also?: Pick<Target, 'reference' | 'z'>,
+    also: readonly Pick<Target, 'reference' | 'z'>[] = [],
   ) {
     this.body = body;
     this.target = target;
@@ -84,7 +84,7 @@ export class March {
     this.stepper = new ImplicitStepper(esdirk4, body);
     this.T = new Float64Array(body.n).fill(start);
     this.P = new Float64Array(body.n);
-    this.also = also && { P: new Float64Array(body.n), target: { ...also, s: target.s } };
+    this.also = also.map((by) => ({ P: new Float64Array(body.n), target: { ...by, s: target.s } }));
     this.U = new Float64Array(body.n);
     this.rate = new Float64Array(body.n);
     this.slope = new Float64Array(body.n);
@@ -238,8 +238,8 @@ export class March {
       before !== undefined && before.stage === this.stageIndex ? before.d1 : new Float32Array(this.slope);
     const T1 = new Float64Array(stepper.T);
     addLethality(this.P, h, this.T, T1, this.slope, stepper.slope, 1, this.target);
-    if (this.also !== undefined)
-      addLethality(this.also.P, h, this.T, T1, this.slope, stepper.slope, 1, this.also.target);
+    for (const also of this.also)
+      addLethality(also.P, h, this.T, T1, this.slope, stepper.slope, 1, also.target);
     const m0 = body.mediumAt(this.t);
     const m1 = body.mediumAt(t);
     const step: StepRecord = {

@@ -88,8 +88,8 @@ export interface CookProblem {
   readonly stages: readonly Stage[];
   readonly target: Target;
   readonly probes?: readonly { readonly name: string; readonly place: Place }[];
-  /** By which the least treated point is looked for a second time: a target with another z may point to another place. */
-  readonly alsoLeast?: Pick<Target, 'reference' | 'z'>;
+  /** By which the least treated point is looked for again, once for each: another z may point to another place. */
+  readonly alsoLeast?: readonly Pick<Target, 'reference' | 'z'>[];
 }
 
 export interface CookOptions {
@@ -164,8 +164,8 @@ export interface CookResult {
   readonly stages: readonly StageResult[];
   readonly lethality: { readonly s: number; readonly reachedAt: number | null; readonly passes: boolean };
   readonly history: History;
-  /** Temperature [°C], on the times of the history, of the point that got least by `alsoLeast`, where the problem has one. */
-  readonly alsoLeast?: Float64Array;
+  /** Temperatures [°C], on the times of the history, of the points that got least by each of the problem's `alsoLeast`, in its order. */
+  readonly alsoLeast?: readonly Float64Array[];
   /** |stored − supplied| / supplied [%]; what one stage supplies and another takes away counts twice below the line. */
   readonly heatBalancePct: number;
   readonly probes: readonly {

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { cook } from '../heat/cook.ts';
 import type { CookProblem } from '../heat/types.ts';
 import { findRule, type Rule } from '../properties/rules.ts';
-import { foreseenCooking, lessThanUsual } from './foreseen-rules.ts';
+import { foreseenCooking, leastPointsFor, lessThanUsual } from './foreseen-rules.ts';
 
 const usual = [findRule('gb-70c-2min') as Rule];
 const body: CookProblem['body'] = {
@@ -27,11 +27,35 @@ describe('foreseenCooking', () => {
     expect(lax.lethality.passes).toBe(true);
     // By the lax target the surface got least, and by itself it would meet the rule.
     expect(foreseenCooking(lax, usual)[0]?.passes).toBe(true);
-    const both = cook({ ...seared, alsoLeast: { reference: 70, z: 7.5 } });
+    const both = cook({ ...seared, alsoLeast: leastPointsFor([], seared.target) });
     expect(foreseenCooking(both, usual)[0]?.passes).toBe(false);
     const strict = cook({ ...seared, target: { reference: 70, z: 7.5, s: 120 } });
     expect(strict.lethality.passes).toBe(false);
-    expect(both.alsoLeast?.length).toBe(both.history.t.length);
+    expect(both.alsoLeast?.map((C) => C.length)).toEqual([both.history.t.length]);
+  });
+
+  it('judges every rule at every point that was looked for, and says the worst', () => {
+    const one = findRule('us-food-code-165f-stuffed') as Rule;
+    const pair = [one, ...usual];
+    const lax = cook(seared);
+    const n = lax.history.t.length;
+    const peaked = { ...lax, history: { ...lax.history, coldSpot: new Float64Array(n).fill(80) } };
+    expect(foreseenCooking(peaked, pair).map((v) => v.passes)).toEqual([true, true]);
+    // 73 °C for hours is worth many minutes at 70 °C and is never 165 °F.
+    const flat = new Float64Array(n).fill(73);
+    expect(foreseenCooking({ ...peaked, alsoLeast: [flat] }, pair).map((v) => v.passes)).toEqual([
+      false,
+      true,
+    ]);
+  });
+
+  it('finds the point whose peak is lowest for a rule that asks for one temperature', () => {
+    const one = findRule('us-food-code-165f-stuffed') as Rule;
+    const peakOf = (C: Float64Array) => C.reduce((a, b) => Math.max(a, b));
+    const own = cook({ ...seared, alsoLeast: leastPointsFor([one], seared.target) });
+    const peaks = own.alsoLeast!.map(peakOf);
+    expect(peaks).toHaveLength(2);
+    expect(peaks[1]).toBeLessThanOrEqual(Math.min(peaks[0]!, peakOf(own.history.coldSpot)) + 0.05);
   });
 
   it('does not count below the lowest published temperature, though the sum reaches the target', () => {
@@ -73,5 +97,23 @@ describe('lessThanUsual', () => {
         },
       ),
     );
+  });
+});
+
+describe('leastPointsFor', () => {
+  it('looks once for each steepness: the z of a rule, of the line through a table, one degree for one temperature', () => {
+    const target = { reference: 70, z: 7.5, s: 120 };
+    const zs = (...ids: string[]) =>
+      leastPointsFor(
+        ids.map((id) => findRule(id) as Rule),
+        target,
+      ).map(({ z }) => Number(z.toFixed(2)));
+    expect(zs('gb-70c-2min')).toEqual([]);
+    expect(zs('gb-70c-2min-comminuted')).toEqual([6]);
+    expect(zs('us-food-code-165f-stuffed')).toEqual([1]);
+    const [table, top] = zs('us-poultry-7log-turkey-12pct-fat');
+    // Over all rows that have a time; the published anchor rows alone give 5.97.
+    expect(table).toBeCloseTo(5.91, 2);
+    expect(top).toBe(1);
   });
 });

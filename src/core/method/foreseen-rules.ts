@@ -1,6 +1,7 @@
 /** The rule book on what the engine foresees: cooking at the point that gets least, cooling at the one that stays warmest. */
 import type { CookResult, Target } from '../heat/types.ts';
 import { type JudgeOptions, judge, type Verdict } from '../microbes/judge.ts';
+import { fitZ } from '../microbes/lethality.ts';
 import type { Rule } from '../properties/rule.ts';
 
 /** Between the engine's own points the temperature is a straight line: they are no readings, and have no holes [s]. */
@@ -15,10 +16,58 @@ function series(t: Float64Array, C: Float64Array): { s: number; C: number }[] {
   return points;
 }
 
+/** By which rules of cooking find their coldest point where they have no z of their own. */
+const usual = { reference: 70, z: 7.5 } as const;
+
+/** For a rule that asks for one temperature: so steep that the point with the lowest peak has least. */
+const peak = 1;
+
+/** How steeply a rule counts [°C for a tenfold change]; none for rules that are not about heat. */
+function stepsOf(rule: Rule): readonly number[] {
+  if (rule.kind === 'lethality')
+    return rule.rate.by === 'z' ? [rule.rate.below, rule.rate.above] : [fitZ(rule.rate.rows).z];
+  if (rule.kind !== 'hold') return [];
+  const timed = rule.rows.filter((row) => row.s > 0);
+  return timed.length > 1 && timed[0]!.s > timed.at(-1)!.s ? [fitZ(timed).z, peak] : [peak];
+}
+
+/**
+ * By what else the least treated point must be looked for, so that every rule is judged where its own counting is least [°C].
+ * Equation: z of the rule; of a table the z of the straight line through its rows; 1 °C where one temperature is asked for.
+ * Parameters: `rules` of cooking; `target` of the cook, which is looked for anyway.
+ * Assumptions: the reference does not move the least point; two z within a quarter of a degree find the same one.
+ * Checked: 70 °C for 2 min by z 7.5 °C asks for nothing else, a table and a single temperature do.
+ * @example leastPointsFor([], { reference: 70, z: 7.5, s: 120 }).length // → 0
+ * @example leastPointsFor([], { reference: 70, z: 10, s: 120 })[0].z // → 7.5
+ * Source: bigelow-1921
+ */
+export function leastPointsFor(
+  rules: readonly Rule[],
+  target: Target,
+): readonly Pick<Target, 'reference' | 'z'>[] {
+  const found: number[] = [target.z];
+  for (const z of [usual.z, ...rules.flatMap(stepsOf)])
+    if (!found.some((have) => Math.abs(have - z) < 0.25)) found.push(Math.min(60, Math.max(1, z)));
+  return found.slice(1).map((z) => ({ reference: usual.reference, z }));
+}
+
+const worst: Readonly<Record<Verdict['outcome'], number>> = {
+  holds: 0,
+  undecided: 1,
+  'not covered': 2,
+  'does not hold': 3,
+};
+
+/** Of verdicts by one rule at several points: one that does not hold before one that does; of two that hold, the later one. */
+function worse(a: Verdict, b: Verdict): Verdict {
+  if (a.outcome !== b.outcome) return worst[b.outcome] > worst[a.outcome] ? b : a;
+  return (b.deciding?.s ?? 0) > (a.deciding?.s ?? 0) ? b : a;
+}
+
 /**
  * Verdicts on a computed cook by rules of cooking [-], in the order of the rules.
- * Equation: the worse of the verdicts at the point that got least by the target, and at the one that got least by
- * 70 °C, z 7.5 °C, where the target is another: a lax z may make a well-cooked surface its least point.
+ * Equation: the worst of the verdicts at the point that got least by the target and at those that got least by each of the
+ * problem's `alsoLeast`: a lax z may make a well-cooked surface its least point, a table is least where its own steepness is.
  * Parameters: `result`; `rules` of cooking or of the way up.
  * Assumptions: a rule counts in its own way (from its lowest published temperature up, a hold without a break), so that a
  * sum that reaches the target may still not meet it.
@@ -28,13 +77,9 @@ function series(t: Float64Array, C: Float64Array): { s: number; C: number }[] {
  */
 export function foreseenCooking(result: CookResult, rules: readonly Rule[]): Verdict[] {
   const { t, coldSpot } = result.history;
-  const said = judge(series(t, coldSpot), rules, { gap });
-  if (result.alsoLeast === undefined) return said;
-  const also = judge(series(t, result.alsoLeast), rules, { gap });
-  return said.map((verdict, i) => {
-    const other = also[i] ?? verdict;
-    return verdict.passes === true && other.passes !== true ? other : verdict;
-  });
+  return [coldSpot, ...(result.alsoLeast ?? [])]
+    .map((C) => judge(series(t, C), rules, { gap }))
+    .reduce((said, also) => said.map((verdict, i) => worse(verdict, also[i] ?? verdict)));
 }
 
 /**

@@ -4,6 +4,7 @@ import { OutOfRange } from '../errors.ts';
 import type { Rule } from '../properties/rule.ts';
 import { judgeComeUp } from './judge-come-up.ts';
 import { judgeCooling } from './judge-cooling.ts';
+import { judgeFreeze } from './judge-freeze.ts';
 import { judgeHold } from './judge-hold.ts';
 import { judgeKeep } from './judge-keep.ts';
 import { judgeLethality } from './judge-lethality.ts';
@@ -54,5 +55,7 @@ function judgeOne(log: Log, rule: Rule, options: JudgeOptions): Verdict {
       return judgeKeep(rule, log, cooling);
     case 'come-up':
       return judgeComeUp(rule, log, cooling);
+    case 'freeze':
+      return judgeFreeze(rule, log, cooling);
   }
 }

@@ -3,7 +3,9 @@
  * its numbers, and where they come from. SI: seconds and °C.
  */
 
-/** Law; an authority's or the trade's advice; the output of a model. Never mixed. */
+import type { Animal, Form } from './product.ts';
+
+/** Law; an authority's or the trade's advice; the output of a model or of single studies. Never mixed. */
 export type RuleType = 'statutory' | 'guidance' | 'model';
 
 /**
@@ -12,12 +14,49 @@ export type RuleType = 'statutory' | 'guidance' | 'model';
  */
 export type RuleConfidence = 'read' | 'secondary' | 'memory' | 'computed' | 'common practice' | 'assumption';
 
+export type RulePlace = 'GB-ENG' | 'GB-SCT' | 'GB-WLS' | 'GB-NIR' | 'EU' | 'US';
+
+export type RuleStep = 'cook' | 'chill' | 'keep' | 'keep hot' | 'reheat' | 'freeze';
+
+/** What a food must be for a rule to speak of it. Every condition that is stated must be met. */
+export interface ProductTest {
+  /** One of these animals is in it. */
+  readonly animals?: readonly Animal[];
+  /** None of these is. */
+  readonly noneOf?: readonly Animal[];
+  /** It was treated in one of these ways; or, where the rule names animals `orOf`, one of those is in it. */
+  readonly forms?: readonly Form[];
+  readonly orOf?: readonly Animal[];
+  /** It was treated in none of these ways. */
+  readonly noForms?: readonly Form[];
+  /** Fat [%]: above `over`, up to `upTo` (null: any amount, or unknown). */
+  readonly fat?: { readonly over: number; readonly upTo: number | null };
+  /** At least so much nitrite was put in [mg NaNO2/kg]. */
+  readonly nitritePpm?: number;
+  readonly packed?: 'without air';
+  readonly cooked?: boolean;
+  readonly offal?: boolean;
+}
+
+/** Where, at which step and for which food a rule speaks, and whether it is what one is held to there. */
+export interface RuleScope {
+  /** Empty: everywhere. */
+  readonly places: readonly RulePlace[];
+  readonly steps: readonly RuleStep[];
+  /** What law, code or authority there ask of such food; what may be named instead of that; or one hazard beside it. */
+  readonly role: 'usual' | 'instead' | 'beside';
+  /** Ids of the rules that it may stand for. */
+  readonly insteadOf?: readonly string[];
+  readonly product?: ProductTest;
+}
+
 interface RuleBase {
   readonly id: string;
   readonly title: string;
   /** Where it is in force, or for whom it was published. */
   readonly place: string;
   readonly appliesTo: string;
+  readonly scope: RuleScope;
   readonly type: RuleType;
   /** Key of the bibliography. */
   readonly source: string;
@@ -99,7 +138,17 @@ export interface ComeUpRule extends RuleBase, ComeUp {
   readonly kind: 'come-up';
 }
 
-export type Rule = LethalityRule | HoldRule | CoolingRule | KeepRule | ComeUpRule;
+/** Freezing against parasites: for some row at or below its temperature, without a break, for its time [s]. */
+export interface FreezeRule extends RuleBase {
+  readonly kind: 'freeze';
+  /** Coldest last; what the temperature is of: the middle of the piece, or the air of the store. */
+  readonly of: 'the middle of the piece' | 'the air of the freezer';
+  readonly rows: readonly TimeAtTemperature[];
+}
+
+export type Rule = LethalityRule | HoldRule | CoolingRule | KeepRule | ComeUpRule | FreezeRule;
+
+export const britain: readonly RulePlace[] = ['GB-ENG', 'GB-SCT', 'GB-WLS', 'GB-NIR'];
 
 /** Degrees Celsius of a temperature in degrees Fahrenheit, for rules that were written in those. */
 export const fahrenheit = (F: number): number => (F - 32) / 1.8;

@@ -1,5 +1,6 @@
 /** Rules of the United Kingdom: what catering guidance and law there say about cooking, chilling, keeping and reheating. */
-import { hours, minutes, type Rule } from './rule.ts';
+import { ruminants } from './product.ts';
+import { britain, hours, minutes, type Rule, type RuleScope } from './rule.ts';
 
 const authority =
   'Advice, not a licence: your local authority’s officer and a qualified person decide for your kitchen.';
@@ -9,6 +10,14 @@ const toxin = 'No cook undoes toxins formed before it: food left warm too long s
 
 const cooking = [coldest, authority, toxin];
 
+const cook = (role: RuleScope['role'], more: Partial<RuleScope> = {}): RuleScope => ({
+  places: britain,
+  steps: ['cook'],
+  role,
+  ...more,
+});
+const notScotland = ['GB-ENG', 'GB-WLS', 'GB-NIR'] as const;
+
 export const gbRules: readonly Rule[] = [
   {
     id: 'gb-70c-2min',
@@ -17,6 +26,7 @@ export const gbRules: readonly Rule[] = [
     place: 'United Kingdom',
     appliesTo:
       'food cooked through, poultry and its offal included; aims at a 6-log10 fall of Listeria monocytogenes',
+    scope: cook('usual', { steps: ['cook', 'reheat'] }),
     type: 'guidance',
     referenceC: 70,
     s: minutes(2),
@@ -37,6 +47,9 @@ export const gbRules: readonly Rule[] = [
     place: 'United Kingdom',
     appliesTo:
       'minced, stuffed, rolled or tenderised meat of cattle, sheep, goat and deer (shiga-toxin E. coli)',
+    scope: cook('usual', {
+      product: { animals: ruminants, forms: ['minced', 'stuffed or rolled', 'injected or tenderised'] },
+    }),
     type: 'guidance',
     referenceC: 70,
     s: minutes(2),
@@ -55,6 +68,7 @@ export const gbRules: readonly Rule[] = [
     title: '70 °C for 2 minutes: the five printed pairs, each held without a break',
     place: 'United Kingdom',
     appliesTo: 'food cooked through in catering',
+    scope: cook('instead', { insteadOf: ['gb-70c-2min'] }),
     type: 'guidance',
     rows: [
       { C: 60, s: minutes(45), printed: '60 °C' },
@@ -73,6 +87,7 @@ export const gbRules: readonly Rule[] = [
     title: '90 °C for 10 minutes or its equal',
     place: 'United Kingdom',
     appliesTo: 'vacuum- and gas-packed chilled food, against non-proteolytic Clostridium botulinum (6-log10)',
+    scope: cook('beside', { product: { packed: 'without air' } }),
     type: 'guidance',
     referenceC: 90,
     s: minutes(10),
@@ -120,6 +135,7 @@ export const gbRules: readonly Rule[] = [
     title: 'Chilled from 63 °C to 8 °C within 90 minutes',
     place: 'United Kingdom',
     appliesTo: 'cooked food that is chilled',
+    scope: { places: britain, steps: ['chill'], role: 'usual' },
     type: 'guidance',
     limbs: [{ fromC: 63, toC: 8, s: minutes(90) }],
     source: 'gb-chilling-guidance',
@@ -135,6 +151,7 @@ export const gbRules: readonly Rule[] = [
     title: 'Cook-chill: chilling begun within 30 minutes, 3 °C within a further 90',
     place: 'United Kingdom',
     appliesTo: 'cook-chill catering, pieces and trays made for it',
+    scope: { places: britain, steps: ['chill'], role: 'instead', insteadOf: ['gb-chill-90min-8c'] },
     type: 'guidance',
     limbs: [{ fromC: 70, toC: 3, s: minutes(90) }],
     startWithin: minutes(30),
@@ -152,6 +169,7 @@ export const gbRules: readonly Rule[] = [
     title: 'Kept hot at 63 °C or above',
     place: 'England, Wales, Northern Ireland',
     appliesTo: 'food kept hot for service; one single spell of less than 2 hours below is allowed',
+    scope: { places: notScotland, steps: ['keep hot'], role: 'usual' },
     type: 'statutory',
     side: 'at least',
     C: 63,
@@ -166,6 +184,7 @@ export const gbRules: readonly Rule[] = [
     title: 'Kept cold at 8 °C or below',
     place: 'England, Wales, Northern Ireland',
     appliesTo: 'chilled food; one single spell of less than 4 hours above is allowed for service or display',
+    scope: { places: notScotland, steps: ['keep'], role: 'usual' },
     type: 'statutory',
     side: 'at most',
     C: 8,
@@ -180,6 +199,7 @@ export const gbRules: readonly Rule[] = [
     title: 'Kept hot above 63 °C',
     place: 'Scotland',
     appliesTo: 'food kept hot for service',
+    scope: { places: ['GB-SCT'], steps: ['keep hot'], role: 'usual' },
     type: 'statutory',
     side: 'above',
     C: 63,
@@ -194,12 +214,54 @@ export const gbRules: readonly Rule[] = [
     title: 'Reheated to 82 °C',
     place: 'Scotland',
     appliesTo: 'food heated before and reheated for service',
+    scope: { places: ['GB-SCT'], steps: ['reheat'], role: 'usual', product: { cooked: true } },
     type: 'statutory',
     rows: [{ C: 82, s: 0, printed: '82 °C' }],
     source: 'food-hygiene-scotland-2006',
     confidence: 'read',
     cautions: [
       'The law allows a defence where food could not be raised to 82 °C without deterioration of its qualities.',
+      coldest,
+      authority,
+    ],
+  },
+  {
+    id: 'gb-cook-chill-keep-3c',
+    kind: 'keep',
+    title: 'Cook-chill: kept at 3 °C or below, eaten within 5 days',
+    place: 'United Kingdom',
+    appliesTo: 'food of the cook-chill scheme, from chilling until it is reheated',
+    scope: { places: britain, steps: ['keep'], role: 'instead', insteadOf: [] },
+    type: 'guidance',
+    side: 'at most',
+    C: 3,
+    spell: null,
+    source: 'doh-cook-chill-1989',
+    confidence: 'memory',
+    cautions: [
+      'The scheme counts 5 days with the day of cooking and the day of eating; a log of temperatures does not count days.',
+      authority,
+    ],
+  },
+  {
+    id: 'gb-reheat-75c',
+    kind: 'hold',
+    title: 'Reheated to 75 °C',
+    place: 'England, Wales, Northern Ireland',
+    appliesTo: 'food cooked before and reheated, once only; the law states no figure there',
+    scope: {
+      places: notScotland,
+      steps: ['reheat'],
+      role: 'instead',
+      insteadOf: ['gb-70c-2min'],
+      product: { cooked: true },
+    },
+    type: 'guidance',
+    rows: [{ C: 75, s: 30, printed: '75 °C' }],
+    source: 'fsa-cooking-safely',
+    confidence: 'memory',
+    cautions: [
+      'Advice names 75 °C without a time; 30 seconds, as of its printed equals, are asked here. Reheat once only.',
       coldest,
       authority,
     ],

@@ -1,5 +1,6 @@
 /** The rule book: every rule a log can be judged by, by its id. */
 import type { Rule } from './rule.ts';
+import { freezingRules } from './rules-freezing.ts';
 import { gbRules } from './rules-gb.ts';
 import { otherRules } from './rules-other.ts';
 import { usCookingRules } from './rules-us.ts';
@@ -7,7 +8,13 @@ import { usCoolingRules } from './rules-us-cooling.ts';
 
 export type { Rule } from './rule.ts';
 
-export const rules: readonly Rule[] = [...gbRules, ...usCookingRules, ...usCoolingRules, ...otherRules];
+export const rules: readonly Rule[] = [
+  ...gbRules,
+  ...usCookingRules,
+  ...usCoolingRules,
+  ...otherRules,
+  ...freezingRules,
+];
 
 const byId = new Map(rules.map((rule) => [rule.id, rule]));
 

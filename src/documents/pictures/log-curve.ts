@@ -41,6 +41,10 @@ function levelsOf(rule: Rule, units: LengthUnits): Level[] {
       ]);
     case 'keep':
       return [{ C: rule.C, words: `${rule.side} ${at(rule.C)}` }];
+    case 'freeze': {
+      const row = rule.rows[0];
+      return row === undefined ? [] : [{ C: row.C, words: at(row.C) }];
+    }
     case 'come-up':
       return [
         { C: rule.lowC, words: at(rule.lowC) },
