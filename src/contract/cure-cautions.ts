@@ -4,6 +4,10 @@ import type { CureProblem, CureStageResult, SaltState } from '../core/salt/cure.
 /** Salt in the water phase, throughout, that UK guidance on vacuum-packed chilled food names as one controlling factor. */
 const controllingSalt = 0.035;
 
+/** Said with a piece that brine was driven into. */
+export const pumpedCaution =
+  'Needles carry what lives on the surface into the middle: from then on the piece is no longer clean inside. Until the brine has spread, places between the needles have less salt than reckoned here.';
+
 const leastSalted = (state: SaltState) =>
   Math.min(state.coreWaterPhase, state.surfaceWaterPhase, state.meanWaterPhase);
 

@@ -1,6 +1,7 @@
 /** What `cure` is asked: the piece, what it lies in, and for how long (mm, g, h, %). */
 import { z } from 'zod';
 import { muscleDiffusivity } from '../core/properties/brine.ts';
+import { NitrateInput } from './cure-nitrate.ts';
 import { NitriteInput } from './cure-nitrite.ts';
 import { celsius, fraction, grams, millimetres, Text } from './quantities.ts';
 
@@ -29,6 +30,10 @@ const PieceInput = z.strictObject({
       }),
     )
     .max(2)
+    .optional(),
+  /** Brine driven in through needles before all else, of the green weight; `massG`, `water` and `salt` are those before it. */
+  pumped: z
+    .strictObject({ pumpPct: z.number().min(0).max(100), brineSaltPct: z.number().min(0).max(26) })
     .optional(),
   /** A skin around the piece that slows the salt; its water is the piece's where nothing is said. */
   skin: z
@@ -69,6 +74,10 @@ const CureFields = z.strictObject({
   diffusivityM2s: z.number().min(1e-13).max(2e-9).optional(),
   /** Nitrite that goes in with the cure, to be held against the law of a place; `massG` is the green weight. */
   nitrite: NitriteInput.optional(),
+  /** Nitrate likewise, as sodium nitrate. */
+  nitrate: NitrateInput.optional(),
+  /** The mean salt that is wanted, % of the salted piece: how long, or how strong a brine. */
+  wanted: z.strictObject({ saltPct: z.number().positive().max(26) }).optional(),
 });
 
 export const CureInput = CureFields.superRefine((input, context) => {

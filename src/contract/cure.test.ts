@@ -145,3 +145,61 @@ describe('nitrite in a cure', () => {
     expect(problems({ ...input, nitrite: wrong }).map((p) => p.path)).toContain(path);
   });
 });
+
+describe('nitrate in a cure', () => {
+  const nitrate = { place: 'GB', product: 'meat product, not heated', nitrateG: 0.14, of: 'NaNO3' };
+  it('is answered within the limit, potassium nitrate as sodium nitrate', () => {
+    const answer = runCure({ ...input, piece: { ...piece, massG: 1000 }, nitrate });
+    expect(answer.nitrate?.ingoingMgKgAsSodiumNitrate).toBeCloseTo(140, 9);
+    expect(answer.cautions.some((c) => c.includes('Nitrate works only'))).toBe(true);
+    const potassium = runCure({
+      ...input,
+      piece: { ...piece, massG: 1000 },
+      nitrate: { ...nitrate, of: 'KNO3' },
+    });
+    expect(potassium.nitrate?.ingoingMgKgAsSodiumNitrate).toBeCloseTo((140 * 84.9947) / 101.1032, 3);
+  });
+
+  it.each([
+    ['nitrate.nitrateG', { ...nitrate, nitrateG: 50 }],
+    ['nitrate.product', { ...nitrate, place: 'EU' }],
+    ['nitrate.nitrateG', { ...nitrate, product: 'raw meat preparation' }],
+    ['nitrate.of', { ...nitrate, of: 'saltpetre' }],
+  ])('refuses %s', (path, wrong) => {
+    expect(
+      problems({ ...input, piece: { ...piece, massG: 1000 }, nitrate: wrong }).map((p) => p.path),
+    ).toContain(path);
+  });
+});
+
+describe('the salt that is wanted', () => {
+  it('the hours it says are the hours that give it', () => {
+    const strong = { ...input, bath: { massG: 2 * piece.massG, saltPct: 8 } };
+    const { wanted } = runCure({ ...strong, wanted: { saltPct: 1.5 } });
+    expect(runCure({ ...strong, h: wanted?.hours }).meanSaltPct).toBeCloseTo(1.5, 3);
+    expect(wanted?.hoursRange?.low).toBeLessThan(wanted?.hours ?? 0);
+    expect(wanted?.hoursRange?.high).toBeGreaterThan(wanted?.hours ?? 0);
+    const { strengthPct } = wanted ?? {};
+    const again = runCure({ ...strong, bath: { ...strong.bath, saltPct: strengthPct } });
+    expect(again.meanSaltPct).toBeCloseTo(1.5, 3);
+    const atRest = runCure({ ...strong, bath: { ...strong.bath, saltPct: wanted?.atRest?.strengthPct } });
+    expect(atRest.equilibriumSaltPct).toBeCloseTo(1.5, 9);
+  });
+
+  it('none was asked: none is answered', () => {
+    expect(runCure(input).wanted).toBeNull();
+  });
+});
+
+describe('a pumped piece', () => {
+  it('begins with the brine in it, and says what needles do', () => {
+    const answer = runCure({
+      piece: { ...piece, salt: 0, pumped: { pumpPct: 10, brineSaltPct: 20 } },
+      bath: { rest: true },
+      temperatureC: 3,
+      h: 24,
+    });
+    expect(answer.meanSaltPct).toBeCloseTo((0.02 / 1.1) * 100, 6);
+    expect(answer.cautions.some((c) => c.includes('Needles'))).toBe(true);
+  });
+});

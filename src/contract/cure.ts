@@ -2,18 +2,15 @@
 import { z } from 'zod';
 import { Contradiction, OutOfRange } from '../core/errors.ts';
 import { diffusivityBasis, muscleDiffusivity, skinBasis } from '../core/properties/brine.ts';
-import {
-  type CureMedium,
-  type CurePiece,
-  type CureProblem,
-  type CureStageResult,
-  cure,
-  type SaltState,
-} from '../core/salt/cure.ts';
+import type { CureProblem, CureStageResult, SaltState } from '../core/salt/cure.ts';
+import type { CureMedium, CurePiece } from '../core/salt/cure-piece.ts';
+import { foreseeCure, type Span, type Wanted } from '../core/salt/foresee.ts';
+import { pumpedPiece } from '../core/salt/pumped.ts';
 import { saltWaterActivity, sugarWaterActivity, togetherActivity } from '../core/salt/water-activity.ts';
 import type { Basis } from '../core/sources.ts';
-import { cureCautions } from './cure-cautions.ts';
+import { cureCautions, pumpedCaution } from './cure-cautions.ts';
 import { type BathInput, CureInput } from './cure-input.ts';
+import { NitrateAnswer, nitrateAnswer } from './cure-nitrate.ts';
 import { NitriteAnswer, nitriteAnswer } from './cure-nitrite.ts';
 import { accept, InputProblems, type Problem } from './problem.ts';
 
@@ -93,6 +90,23 @@ export const CureAnswer = z.strictObject({
   saltBalancePct: z.number(),
   /** null where none was asked about. */
   nitrite: NitriteAnswer.nullable(),
+  nitrate: NitrateAnswer.nullable(),
+  /** The core has gone nine tenths of its way to where the last stage would end, from the start of all, the last stage going on; with the range of the published diffusivities. */
+  evenH: Hours,
+  evenHRange: z.strictObject({ low: Hours, high: Hours }).nullable(),
+  /** The way to the salt wanted, of the first stage; null where none was. Hours null: never; strength null: none does it. */
+  wanted: z
+    .strictObject({
+      saltPct: z.number(),
+      hours: Hours,
+      hoursRange: z.strictObject({ low: Hours, high: Hours }).nullable(),
+      coreHours: Hours,
+      /** Brine that brings the mean there in the first stage's hours. */
+      strengthPct: z.number().nullable(),
+      /** Brine, or dry salt, that ends there however long the piece lies in it. */
+      atRest: z.strictObject({ strengthPct: z.number(), saltG: z.number() }).nullable(),
+    })
+    .nullable(),
   basis: z.array(z.object({ what: z.string(), source: z.string(), confidence: z.string() })),
   cautions: z.array(z.string()),
 });
@@ -132,8 +146,9 @@ function toProblem(input: CureInput): CureProblem {
           },
         }),
   };
+  const { pumped } = piece;
   return {
-    piece: core,
+    piece: pumped === undefined ? core : pumpedPiece(core, pumped.pumpPct / 100, pumped.brineSaltPct / 100),
     stages: stagesOf(input).map(({ bath, temperatureC, h }) => ({
       medium: toMedium(bath),
       temperature: temperatureC,
@@ -154,6 +169,7 @@ const terms: readonly (readonly [RegExp, string, number, string])[] = [
   [/\.temperature$/, '.temperatureC', 1, ''],
   [/\.time$/, '.h', 1 / 3600, 'h'],
   [/iffusivity$/, 'iffusivityM2s', 1, ''],
+  [/^wanted$/, 'wanted.saltPct', 100, '%'],
 ];
 
 function inInputTerms(error: OutOfRange | Contradiction, input: CureInput): Problem {
@@ -222,6 +238,9 @@ function basisOf(input: CureInput): Basis[] {
     ...(piece.skin !== undefined && piece.skin.water === undefined
       ? [assumed('as much water in the skin as in the piece')]
       : []),
+    ...(piece.pumped === undefined
+      ? []
+      : [assumed('pumped brine taken as spread evenly through the piece, none of it dripping out')]),
     ...(piece.salt === undefined ? [assumed('no salt in the piece before the cure')] : []),
     ...(piece.shape === 'slab' && piece.exposedFaces === undefined
       ? [assumed('salt enters by both faces')]
@@ -259,24 +278,42 @@ function basisOf(input: CureInput): Basis[] {
   ];
 }
 
+const rangeOf = ({ quickest, slowest }: Span) =>
+  quickest === null && slowest === null ? null : { low: inHours(quickest), high: inHours(slowest) };
+
+function wantedAnswer(wanted: Wanted | null): CureAnswer['wanted'] {
+  if (wanted === null) return null;
+  const { salt, time, coreTime, strength, atRest } = wanted;
+  return {
+    saltPct: pct(salt),
+    hours: inHours(time.usual),
+    hoursRange: rangeOf(time),
+    coreHours: inHours(coreTime),
+    strengthPct: strength === null ? null : pct(strength),
+    atRest: atRest === null ? null : { strengthPct: pct(atRest.strength), saltG: atRest.saltKg * 1000 },
+  };
+}
+
 /** Runs `cure` from JSON to JSON. Throws `InputProblems` for anything wrong with the input. */
 export function runCure(json: unknown): CureAnswer {
   const input = accept(CureInput, json);
   const problem = toProblem(input);
   const nitrite = input.nitrite === undefined ? null : nitriteAnswer(input.nitrite, input.piece.massG);
+  const nitrate = input.nitrate === undefined ? null : nitrateAnswer(input.nitrate, input.piece.massG);
   const sugars = (input.piece.sugars ?? []).map(({ sugar, gPerKgWater }) =>
     sugarWaterActivity(sugar, gPerKgWater / 1000),
   );
   const activity = (waterPhase: number) => togetherActivity([saltWaterActivity(waterPhase), ...sugars]);
   try {
-    const { stages, history, profile, balance } = cure(problem);
+    const foreseen = foreseeCure(
+      problem,
+      input.wanted === undefined ? undefined : input.wanted.saltPct / 100,
+    );
+    const { stages, history, profile, balance } = foreseen.result;
     const last = stages.at(-1);
     if (last === undefined) throw new Error('a cure without a stage');
     const { end, equilibrium } = last;
-    const assumed =
-      input.diffusivityM2s === undefined ||
-      (input.piece.skin !== undefined && input.piece.skin.diffusivityM2s === undefined);
-    const slow = assumed ? cure({ ...problem, pace: 'slowest' }).stages.at(-1)?.end : undefined;
+    const slow = foreseen.slowest ?? undefined;
     const column = (pick: (state: SaltState) => number) => history.map((state) => pct(pick(state)));
     const hoursTo90 = inHours(last.to90);
     const spread =
@@ -326,8 +363,17 @@ export function runCure(json: unknown): CureAnswer {
       },
       saltBalancePct: pct(balance),
       nitrite,
+      nitrate,
+      evenH: inHours(foreseen.even.usual),
+      evenHRange: rangeOf(foreseen.even),
+      wanted: wantedAnswer(foreseen.wanted),
       basis: basisOf(input),
-      cautions: [...(nitrite?.cautions ?? []), ...cureCautions(stages, problem, slow)],
+      cautions: [
+        ...(nitrite?.cautions ?? []),
+        ...(nitrate?.cautions ?? []),
+        ...(input.piece.pumped === undefined ? [] : [pumpedCaution]),
+        ...cureCautions(stages, problem, slow),
+      ],
     };
   } catch (error) {
     if (!(error instanceof OutOfRange || error instanceof Contradiction)) throw error;

@@ -117,3 +117,45 @@ export const nitriteLimits: readonly NitriteLimit[] = [
   },
   { ...us, product: 'bacon', methods: ['dry'], most: 200, note: 'dry-cured bacon' },
 ];
+
+export const nitrateProducts = [
+  'meat product, not heated',
+  'meat product, heated',
+  'raw meat preparation',
+] as const;
+export type NitrateProduct = (typeof nitrateProducts)[number];
+
+export interface NitrateLimit {
+  readonly place: NitritePlace;
+  readonly product: NitrateProduct;
+  /** Most that may go in, as sodium nitrate [mg/kg]; 0 where none may. */
+  readonly most: number;
+  readonly type: 'statutory';
+  readonly source: string;
+  readonly confidence: Confidence;
+  readonly note: string;
+}
+
+/** The few limits of nitrate that were found; what is not here is not known, and not known is refused. */
+export const nitrateLimits: readonly NitrateLimit[] = [
+  {
+    place: 'GB',
+    product: 'meat product, not heated',
+    most: 150,
+    type: 'statutory',
+    source: 'eu-1333-2008',
+    confidence: 'read',
+    note: 'as sodium nitrate; retained law of Great Britain; not Northern Ireland. Some cures by name have residual limits of their own',
+  },
+  ...(['GB', 'EU'] as const).map(
+    (place): NitrateLimit => ({
+      place,
+      product: 'raw meat preparation',
+      most: 0,
+      type: 'statutory',
+      source: 'efsa-nitrites-2017',
+      confidence: 'assumption',
+      note: 'read from the closed list for nitrite: this program’s reading that nitrate is not let in either',
+    }),
+  ),
+];

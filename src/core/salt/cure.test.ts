@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type CureMedium, type CurePiece, type CureStage, cure } from './cure.ts';
+import { cure } from './cure.ts';
+import type { CureMedium, CurePiece, CureStage } from './cure-piece.ts';
 import { cureEquilibrium } from './equilibrium.ts';
 import {
   earlyDepth,

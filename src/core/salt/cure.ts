@@ -1,59 +1,42 @@
 /** A piece through its cure, rinse and rest: salt by time and place. */
-import { Contradiction, OutOfRange } from '../errors.ts';
+import { Contradiction } from '../errors.ts';
+import { saturatedBrine } from '../properties/brine.ts';
 import {
-  brineFreezing,
-  muscleDiffusivity,
-  saltDiffusivity,
-  saturatedBrine,
-  skinDiffusivity,
-} from '../properties/brine.ts';
+  type CurePiece,
+  type CureStage,
+  cellsOf,
+  checkPiece,
+  checkStage,
+  equilibriumRatio,
+  fleshDiffusivity,
+  inside,
+  meanWater,
+  type Pace,
+  surroundings,
+  toRatio,
+  toShare,
+} from './cure-piece.ts';
 import {
   type Cells,
   coreOf,
-  layCells,
+  type Detail,
   type Ratios,
   Salting,
   type Surroundings,
   saltIn,
 } from './diffusion.ts';
-import type { SaltShape } from './series.ts';
-
-export interface CurePiece {
-  readonly shape: SaltShape;
-  /** Thickness of the slab or diameter [m]. */
-  readonly size: number;
-  /** Slab: faces that salt can enter by. */
-  readonly exposedFaces: 1 | 2;
-  /** [kg] */
-  readonly mass: number;
-  /** Mass fractions of the piece before the cure; of what lies under the skin where there is one. */
-  readonly water: number;
-  readonly salt: number;
-  /** A layer outside that slows the salt [m, mass fraction, m²/s at 5 °C]. */
-  readonly skin?: { readonly thickness: number; readonly water: number; readonly diffusivity?: number };
-}
-
-export type CureMedium =
-  | { readonly kind: 'bath'; readonly mass: number; readonly salt: number }
-  | { readonly kind: 'kept'; readonly salt: number }
-  | { readonly kind: 'dry'; readonly salt: number }
-  | { readonly kind: 'rest' };
-
-export interface CureStage {
-  readonly medium: CureMedium;
-  /** [°C] */
-  readonly temperature: number;
-  /** [s] */
-  readonly time: number;
-}
 
 export interface CureProblem {
   readonly piece: CurePiece;
   readonly stages: readonly CureStage[];
   /** Of the piece, at every temperature [m²/s]; else the published default by temperature. */
   readonly diffusivity?: number;
-  /** Where diffusivities are the published defaults: the usual, or the lowest of their range. */
-  readonly pace?: 'usual' | 'slowest';
+  /** Where diffusivities are the published defaults. */
+  readonly pace?: Pace;
+  /** Coarse while a hand moves: salt to about a hundredth of itself. */
+  readonly detail?: Detail;
+  /** Leave `to90` and `coreTo90` out (null): they take as long as all the rest. */
+  readonly withoutNineTenths?: boolean;
 }
 
 /** Salt at a moment: mass fractions of the salted piece, and in its water phase. */
@@ -91,114 +74,17 @@ export interface CureResult {
   readonly history: readonly SaltState[];
   /** At the end, from the surface inwards [m, mass fractions]. */
   readonly profile: readonly { readonly depth: number; readonly salt: number; readonly waterPhase: number }[];
+  /** Depths of the frames' places, from the surface inwards to the core [m]. */
+  readonly depths: readonly number[];
+  /** Water-phase salt at those depths, one frame for each moment of the history [mass fractions]. */
+  readonly frames: readonly (readonly number[])[];
+  /**
+   * Since the start of the first stage, the last going on for as long as it takes [s]: the core has gone nine tenths of
+   * its way to where the last stage would end; null where there is no way to go, or not within 20 years.
+   */
+  readonly evenAt: number | null;
   /** Salt found in the end and salt put in, piece and media together: their difference as a share of what was put in, or of a microgram. */
   readonly balance: number;
-}
-
-const inside = (path: string, x: number, low: number, high: number, unit = '') => {
-  if (!(x >= low && x <= high)) throw new OutOfRange(path, `${x}${unit}`, `${low} to ${high}${unit}`);
-};
-
-const toRatio = (w: number) => w / (1 - w);
-const toShare = (u: number) => u / (1 + u);
-
-function checkPiece(piece: CurePiece): void {
-  inside('piece.size', piece.size, 1e-4, 2, ' m');
-  inside('piece.mass', piece.mass, 1e-6, 1e4, ' kg');
-  inside('piece.water', piece.water, 0.02, 1);
-  inside('piece.salt', piece.salt, 0, 0.3);
-  if (piece.water + piece.salt > 1)
-    throw new Contradiction(
-      'piece.water',
-      `${piece.water} water and ${piece.salt} salt`,
-      'together at most 1',
-    );
-  const { skin } = piece;
-  if (skin === undefined) return;
-  inside('piece.skin.water', skin.water, 0.02, 1);
-  if (skin.diffusivity !== undefined)
-    inside('piece.skin.diffusivity', skin.diffusivity, 1e-15, 2e-9, ' m²/s');
-  const room = piece.shape === 'slab' && piece.exposedFaces === 1 ? piece.size : piece.size / 2;
-  inside('piece.skin.thickness', skin.thickness, 1e-5, room * 0.95, ' m');
-}
-
-function checkStage({ medium, temperature, time }: CureStage, path: string): void {
-  inside(`${path}.temperature`, temperature, muscleDiffusivity.coldest, muscleDiffusivity.hottest, ' °C');
-  inside(`${path}.time`, time, 1, 366 * 86_400, ' s');
-  if (medium.kind === 'dry') inside(`${path}.medium.salt`, medium.salt, 0, 1e4, ' kg');
-  if (medium.kind !== 'bath' && medium.kind !== 'kept') return;
-  if (medium.kind === 'bath') inside(`${path}.medium.mass`, medium.mass, 1e-6, 1e6, ' kg');
-  const most = saturatedBrine(temperature) / 100;
-  if (!(medium.salt >= 0 && medium.salt <= most))
-    throw new OutOfRange(
-      `${path}.medium.salt`,
-      String(medium.salt),
-      `0 to ${most.toFixed(4)}, saturation at ${temperature} °C`,
-    );
-  if (temperature < 0 && medium.salt < 0.233 && brineFreezing(medium.salt * 100) > temperature)
-    throw new Contradiction(
-      `${path}.temperature`,
-      `${temperature} °C`,
-      `such a brine freezes at ${brineFreezing(medium.salt * 100).toFixed(2)} °C`,
-    );
-}
-
-/** Water of the whole piece, mass fraction, skin included by its share of the room. */
-function meanWater(piece: CurePiece): number {
-  const { skin, size, shape, exposedFaces } = piece;
-  if (skin === undefined) return piece.water;
-  const extent = shape === 'slab' && exposedFaces === 1 ? size : size / 2;
-  const power = shape === 'slab' ? 1 : shape === 'cylinder' ? 2 : 3;
-  const under = (1 - skin.thickness / extent) ** power;
-  return under * piece.water + (1 - under) * skin.water;
-}
-
-function cellsOf(piece: CurePiece, D: number, temperature: number, pace: CureProblem['pace']): Cells {
-  const { skin, size, shape, exposedFaces } = piece;
-  const extent = shape === 'slab' && exposedFaces === 1 ? size : size / 2;
-  const byTemperature = saltDiffusivity(temperature) / muscleDiffusivity.at5C;
-  const layers = [
-    ...(skin === undefined
-      ? []
-      : [
-          {
-            thickness: skin.thickness,
-            water: skin.water,
-            diffusivity:
-              skin.diffusivity ??
-              (pace === 'slowest' ? skinDiffusivity.low : skinDiffusivity.at5C) * byTemperature,
-          },
-        ]),
-    { water: piece.water, diffusivity: D },
-  ];
-  return layCells(shape, extent, piece.mass * meanWater(piece), layers);
-}
-
-function surroundings(medium: CureMedium, temperature: number): Surroundings {
-  switch (medium.kind) {
-    case 'bath':
-      return { kind: 'bath', waterKg: medium.mass * (1 - medium.salt), ratio: toRatio(medium.salt) };
-    case 'kept':
-      return { kind: 'kept', ratio: toRatio(medium.salt) };
-    case 'dry':
-      return { kind: 'dry', stockKg: medium.salt, ratio: toRatio(saturatedBrine(temperature) / 100) };
-    case 'rest':
-      return { kind: 'rest' };
-  }
-}
-
-/** Salt per water when a stage has gone on for ever. */
-function equilibriumRatio(around: Surroundings, water: number, salt: number): number {
-  switch (around.kind) {
-    case 'bath':
-      return (salt + around.waterKg * around.ratio) / (water + around.waterKg);
-    case 'kept':
-      return around.ratio;
-    case 'dry':
-      return Math.max(salt / water, Math.min(around.ratio, (salt + around.stockKg) / water));
-    case 'rest':
-      return salt / water;
-  }
 }
 
 /** Seconds until the mean and the core have gone nine tenths of the way from where they are to `end`. */
@@ -252,11 +138,13 @@ export function cure(problem: CureProblem): CureResult {
   let u: Ratios | undefined;
   let cells: Cells | undefined;
   const history: SaltState[] = [];
+  const frames: number[][] = [];
   const results: CureStageResult[] = [];
+  const core0 = u0;
+  let last: { cells: Cells; start: Ratios; around: Surroundings; end: number; began: number } | undefined;
   for (const [i, { medium, temperature, time }] of stages.entries()) {
-    const slowness = problem.pace === 'slowest' ? muscleDiffusivity.low / muscleDiffusivity.at5C : 1;
-    const D = problem.diffusivity ?? saltDiffusivity(temperature) * slowness;
-    cells = cellsOf(piece, D, temperature, problem.pace);
+    const D = fleshDiffusivity(temperature, problem.pace, problem.diffusivity);
+    cells = cellsOf(piece, D, temperature, problem.pace, problem.detail);
     const here = cells;
     const n = here.water.length;
     const start: Ratios = u ?? new Float64Array(n + 1).fill(u0);
@@ -279,24 +167,31 @@ export function cure(problem: CureProblem): CureResult {
         bath: around.kind === 'bath' || around.kind === 'kept' ? toShare(run.u[n]!) : null,
       };
     };
-    history.push(state());
+    const keep = () => {
+      history.push(state());
+      frames.push(frameOf(here, run.u, run.surface()));
+    };
+    keep();
     let usedUpAt: number | null = null;
-    let last = 0;
+    let kept = 0;
     while (run.t < time) {
       const had = run.stock;
       run.next(time);
       if (had > 0 && run.stock === 0) usedUpAt = run.t;
-      if (run.t >= time || usedUpAt === run.t || (run.t > 1e-4 * time && run.t > 1.04 * last)) {
-        history.push(state());
-        last = run.t;
+      if (run.t >= time || usedUpAt === run.t || (run.t > 1e-4 * time && run.t > 1.04 * kept)) {
+        keep();
+        kept = run.t;
       }
     }
     const after = saltIn(here, run.u);
     const end = equilibriumRatio(around, water, before);
+    last = { cells: here, start, around, end, began: t };
     results.push({
       end: state(),
       equilibrium: { salt: share(end, xw), waterPhase: toShare(end), saltKg: end * water },
-      ...nineTenths(here, start, around, end, water),
+      ...(problem.withoutNineTenths === true
+        ? { to90: null, coreTo90: null }
+        : nineTenths(here, start, around, end, water)),
       takenKg: after - before,
       undissolvedKg: run.stock,
       usedUpAt,
@@ -313,28 +208,63 @@ export function cure(problem: CureProblem): CureResult {
     u = run.u;
     t += time;
   }
-  const ended = history.at(-1);
-  const profile =
-    cells === undefined || u === undefined || ended === undefined
-      ? []
-      : profileOf(piece, cells, u, ended, share);
-  return { stages: results, history, profile, balance: (found - put) / Math.max(put, 1e-9) };
+  return {
+    stages: results,
+    history,
+    ...profileOf(piece, cells, history.at(-1), frames.at(-1), share),
+    frames,
+    evenAt: last === undefined ? null : evenAt(last, core0, history),
+    balance: (found - put) / Math.max(put, 1e-9),
+  };
 }
 
-/** About thirty places from the surface to the core. */
+/** Every fourth cell from the surface inwards, and the core. */
+const placesOf = (cells: Cells): number[] => {
+  const places: number[] = [];
+  for (let i = cells.water.length - 1; i > 0; i -= 4) places.push(i);
+  return places;
+};
+
+const frameOf = (cells: Cells, u: Ratios, surface: number): number[] =>
+  [surface, ...placesOf(cells).map((i) => u[i]!), coreOf(cells, u)].map(toShare);
+
 function profileOf(
   piece: CurePiece,
-  cells: Cells,
-  u: Ratios,
-  end: SaltState,
+  cells: Cells | undefined,
+  end: SaltState | undefined,
+  frame: readonly number[] | undefined,
   share: (u: number, x: number) => number,
-): CureResult['profile'] {
-  const rows = [{ depth: 0, salt: end.surface, waterPhase: end.surfaceWaterPhase }];
-  for (let i = cells.water.length - 1; i > 0; i -= 4) {
-    const depth = cells.outer - cells.middle[i]!;
+): Pick<CureResult, 'profile' | 'depths'> {
+  if (cells === undefined || end === undefined || frame === undefined) return { profile: [], depths: [] };
+  const { outer } = cells;
+  const depths = [0, ...placesOf(cells).map((i) => outer - cells.middle[i]!), outer];
+  const profile = depths.map((depth, i) => {
+    const waterPhase = frame[i]!;
     const x = piece.skin !== undefined && depth < piece.skin.thickness ? piece.skin.water : piece.water;
-    rows.push({ depth, salt: share(u[i]!, x), waterPhase: toShare(u[i]!) });
+    const salt = depth === outer ? end.core : depth === 0 ? end.surface : share(toRatio(waterPhase), x);
+    return { depth, salt, waterPhase };
+  });
+  return { profile, depths };
+}
+
+/** When the core has gone nine tenths of its whole way, the last stage going on. */
+function evenAt(
+  last: { cells: Cells; start: Ratios; around: Surroundings; end: number; began: number },
+  core0: number,
+  history: readonly SaltState[],
+): number | null {
+  const way = last.end - core0;
+  if (Math.abs(way) <= 1e-9 * Math.max(last.end, core0, 1e-6)) return null;
+  const gone = (core: number) => (core - core0) / way - 0.9;
+  const earlier = history.findIndex(
+    (state, i) => i > 0 && state.t <= last.began && gone(toRatio(state.coreWaterPhase)) >= 0,
+  );
+  if (earlier > 0) {
+    const [a, b] = [history[earlier - 1]!, history[earlier]!];
+    const [ga, gb] = [gone(toRatio(a.coreWaterPhase)), gone(toRatio(b.coreWaterPhase))];
+    return gb > ga ? a.t + ((b.t - a.t) * -ga) / (gb - ga) : b.t;
   }
-  rows.push({ depth: cells.outer, salt: end.core, waterPhase: end.coreWaterPhase });
-  return rows;
+  const run = new Salting(last.cells, last.start, last.around);
+  const [when] = run.until([(u) => gone(coreOf(last.cells, u))]);
+  return when == null ? null : last.began + when;
 }

@@ -30,9 +30,13 @@ export interface Cells {
   readonly water: Float64Array;
   /** From cell i to the next, the last to the surface itself [kg water/s]. */
   readonly conductance: Float64Array;
+  /** A step in time, as a share of the time so far. */
+  readonly growth: number;
 }
 
-const cellsPerLayer = 120;
+/** How finely space and time are cut: cells to a layer, and each step as a share of the time so far. */
+export type Detail = 'fine' | 'coarse';
+const details = { fine: { cells: 120, growth: 0.03 }, coarse: { cells: 40, growth: 0.1 } } as const;
 
 /**
  * Cells of a piece, finest under the outer side of each layer; water [kg], conductances [kg/s].
@@ -46,7 +50,9 @@ export function layCells(
   extent: number,
   waterKg: number,
   layers: readonly SaltLayer[],
+  detail: Detail = 'fine',
 ): Cells {
+  const cellsPerLayer = details[detail].cells;
   const power = shape === 'slab' ? 1 : shape === 'cylinder' ? 2 : 3;
   const faces: number[] = [];
   const of: SaltLayer[] = [];
@@ -80,7 +86,7 @@ export function layCells(
     const there = i === n - 1 ? 0 : (middle[i + 1] - face) / (of[i + 1]!.diffusivity * of[i + 1]!.water);
     conductance[i] = (scale * power * face ** (power - 1)) / (here + there);
   }
-  return { middle, outer: extent, water, conductance };
+  return { middle, outer: extent, water, conductance, growth: details[detail].growth };
 }
 
 /** Salt per water in every cell, and last in what touches the surface. */
@@ -158,7 +164,6 @@ class March {
   }
 }
 
-const growth = 0.03;
 const longest = 20 * 365.25 * 86_400;
 
 /** One stretch of time in one kind of surroundings; dry salt that is used up leaves the piece at rest. */
@@ -193,7 +198,7 @@ export class Salting {
 
   /** One step, not beyond `end` [s]. */
   next(end = Number.POSITIVE_INFINITY): void {
-    const natural = Math.max(this.march.first, growth * (this.t - this.began));
+    const natural = Math.max(this.march.first, this.cells.growth * (this.t - this.began));
     let dt = Math.min(natural, end - this.t);
     this.before = { t: this.t, u: this.u, march: this.march };
     let u = this.march.step(this.u, dt);

@@ -2,9 +2,12 @@
 import { OutOfRange } from '../errors.ts';
 import {
   type CuringMethod,
+  type NitrateLimit,
+  type NitrateProduct,
   type NitriteLimit,
   type NitritePlace,
   type NitriteProduct,
+  nitrateLimits,
   nitriteLimits,
 } from '../properties/brine-nitrite.ts';
 
@@ -114,4 +117,25 @@ export function judgeNitrite(
   const amount = limit.as === 'NO2' ? ionOf('NaNO2', ppm) : ppm;
   const verdict = amount <= limit.most ? 'within' : amount <= limit.most * 1.002 ? 'at the limit' : 'over';
   return { verdict, amount, limit };
+}
+
+export interface NitrateVerdict {
+  readonly verdict: 'within' | 'over' | 'not known';
+  readonly limit: NitrateLimit | null;
+}
+
+/**
+ * Whether the law of a place lets so much nitrate into such a product [mg/kg against mg/kg].
+ * Parameters: ppm, ingoing as sodium nitrate to the green weight, ≥ 0 mg/kg (`ingoingNitrite` reckons it alike).
+ * Assumptions: only what goes in. No row: not known, which is no leave; most places and products have none here.
+ * Checked: on both sides of every row.
+ * @example judgeNitrate(151, 'GB', 'meat product, not heated').verdict // → 'over'
+ * @example judgeNitrate(10, 'EU', 'meat product, heated').verdict // → 'not known'
+ * Source: eu-1333-2008
+ */
+export function judgeNitrate(ppm: number, place: NitritePlace, product: NitrateProduct): NitrateVerdict {
+  if (!(ppm >= 0)) throw new OutOfRange('ppm', `${ppm} mg/kg`, '0 mg/kg or more');
+  const limit = nitrateLimits.find((row) => row.place === place && row.product === product);
+  if (limit === undefined) return { verdict: 'not known', limit: null };
+  return { verdict: ppm <= limit.most ? 'within' : 'over', limit };
 }
