@@ -305,6 +305,11 @@ export const sources: Record<string, Source> = {
     year: 1986,
     remembered: true,
   },
+  'pham-1996': {
+    citation:
+      'Pham, Q. T. (1996). Prediction of calorimetric properties and freezing time of foods from composition data. Journal of Food Engineering 30(1–2), 95–107. The abstract was read; the freezing point as later papers quote it.',
+    year: 1996,
+  },
   'ball-1923': {
     citation:
       'Ball, C. O. (1923). Thermal process time for canned food. Bulletin of the National Research Council 7(37). Washington, DC.',
@@ -384,11 +389,6 @@ export const sources: Record<string, Source> = {
   'us-9cfr-318-10': {
     citation: 'US Code of Federal Regulations, title 9, section 318.10(c)(1) (former text, since removed).',
   },
-  'woah-avian-influenza': {
-    citation:
-      'World Organisation for Animal Health. Terrestrial Animal Health Code, chapter on infection with avian influenza viruses: inactivation in poultry meat.',
-  },
-  'mackey-bratchell-1989': {
   'eu-2015-1375': {
     citation:
       'Commission Implementing Regulation (EU) 2015/1375, Annex II: freezing treatments against Trichinella.',
@@ -406,6 +406,11 @@ export const sources: Record<string, Source> = {
     year: 1990,
     remembered: true,
   },
+  'woah-avian-influenza': {
+    citation:
+      'World Organisation for Animal Health. Terrestrial Animal Health Code, chapter on infection with avian influenza viruses: inactivation in poultry meat.',
+  },
+  'mackey-bratchell-1989': {
     citation:
       'Mackey, B. M. & Bratchell, N. (1989). The heat resistance of Listeria monocytogenes. Letters in Applied Microbiology 9(3), 89–94.',
     year: 1989,
@@ -548,6 +553,83 @@ export const sources: Record<string, Source> = {
     citation:
       'Juneja, V. K., Novak, J. S., Marks, H. M. & Gombas, D. E. (2001). Growth of Clostridium perfringens from spore inocula in cooked cured beef: development of a predictive model. Innovative Food Science and Emerging Technologies 2(4), 289–301 (abstract).',
     year: 2001,
+    remembered: true,
+  },
+  // Spread of results, and what heat does to meat besides making it safe.
+  'joe-kuo-2008': {
+    citation:
+      'Joe, S. & Kuo, F. Y. (2008). Constructing Sobol sequences with better two-dimensional projections. SIAM Journal on Scientific Computing 30(5), 2635–2654; direction numbers new-joe-kuo-6.21201.',
+    year: 2008,
+    doi: '10.1137/070709359',
+  },
+  'burley-2020': {
+    citation:
+      'Burley, B. (2020). Practical hash-based Owen scrambling. Journal of Computer Graphics Techniques 9(4), 1–20.',
+    year: 2020,
+    remembered: true,
+  },
+  'blackman-vigna-2021': {
+    citation:
+      'Blackman, D. & Vigna, S. (2021). Scrambled linear pseudorandom number generators. ACM Transactions on Mathematical Software 47(4), 36.',
+    year: 2021,
+    remembered: true,
+  },
+  'wichura-1988': {
+    citation:
+      'Wichura, M. J. (1988). Algorithm AS 241: the percentage points of the normal distribution. Applied Statistics 37(3), 477–484.',
+    year: 1988,
+    remembered: true,
+  },
+  'golub-van-loan': {
+    citation: 'Golub, G. H. & Van Loan, C. F. Matrix Computations. Johns Hopkins University Press.',
+  },
+  'sudret-2008': {
+    citation:
+      'Sudret, B. (2008). Global sensitivity analysis using polynomial chaos expansions. Reliability Engineering and System Safety 93(7), 964–979.',
+    year: 2008,
+    remembered: true,
+  },
+
+  // Statistics of shares.
+  'aitchison-1986': {
+    citation:
+      'Aitchison, J. (1986). The Statistical Analysis of Compositional Data. Chapman and Hall, London.',
+    year: 1986,
+  },
+  'egozcue-2003': {
+    citation:
+      'Egozcue, J. J., Pawlowsky-Glahn, V., Mateu-Figueras, G. & Barceló-Vidal, C. (2003). Isometric logratio transformations for compositional data analysis. Mathematical Geology 35(3), 279–300.',
+    year: 2003,
+    remembered: true,
+  },
+  'martin-fernandez-2003': {
+    citation:
+      'Martín-Fernández, J. A., Barceló-Vidal, C. & Pawlowsky-Glahn, V. (2003). Dealing with zeros and missing values in compositional data sets using nonparametric imputation. Mathematical Geology 35(3), 253–278.',
+    year: 2003,
+    remembered: true,
+  },
+  'gelman-bda-2013': {
+    citation:
+      'Gelman, A., Carlin, J. B., Stern, H. S., Dunson, D. B., Vehtari, A. & Rubin, D. B. (2013). Bayesian Data Analysis, 3rd edition, section 3.3 (normal data with a conjugate prior). CRC Press, Boca Raton.',
+    year: 2013,
+    remembered: true,
+  },
+  'iglewicz-hoaglin-1993': {
+    citation:
+      'Iglewicz, B. & Hoaglin, D. C. (1993). How to Detect and Handle Outliers. ASQC Quality Press, Milwaukee (modified z-score, limit 3.5).',
+    year: 1993,
+    remembered: true,
+  },
+  'wright-1936': {
+    citation:
+      'Wright, T. P. (1936). Factors affecting the cost of airplanes. Journal of the Aeronautical Sciences 3(4), 122–128.',
+    year: 1936,
+    remembered: true,
+  },
+  'welch-1947': {
+    citation:
+      'Welch, B. L. (1947). The generalization of “Student’s” problem when several different population variances are involved. Biometrika 34(1–2), 28–35.',
+    year: 1947,
     remembered: true,
   },
 };

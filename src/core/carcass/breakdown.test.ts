@@ -160,6 +160,10 @@ describe('jointCost', () => {
       crown: 2937,
       neck: 67,
     });
+    expect(jointCost(balanced, 4200, { by: 'value' }, money).children[0]?.perKg).toBeCloseTo(
+      (4200 * 1120) / 3933 / 0.8,
+      8,
+    );
     const shares = { legs: 1, breasts: 3, neck: 0 };
     expect(costs(jointCost(balanced, 4200, { by: 'shares', shares }))).toMatchObject({
       legs: 1050,

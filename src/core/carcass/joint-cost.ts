@@ -29,7 +29,7 @@ export interface CostedNode {
   readonly mg: number;
   /** Whole minor units. Children sum to it exactly. */
   readonly cost: number;
-  /** [minor units/kg]; null where it weighs nothing. */
+  /** Before rounding to whole units [minor units/kg]; null where it weighs nothing. */
   readonly perKg: number | null;
   /** carries: by the rule. credited: what it brings (below zero: what it costs to be rid of). nothing: drip, bone and waste without a price. */
   readonly how: 'carries' | 'credited' | 'nothing';
@@ -37,7 +37,7 @@ export interface CostedNode {
 }
 
 /** What a piece takes from the cost: a fixed amount, or a weight in the sharing out. */
-type Claim = { readonly fixed: number } | { readonly weight: bigint };
+type Claim = { readonly fixed: number; readonly exact: number } | { readonly weight: bigint };
 
 /** Weights of the value rule are in mg × thousandths of a minor unit per kg; so many make one minor unit. */
 const perMinor = 1_000_000_000n;
@@ -54,6 +54,24 @@ function rounded(value: bigint, by: bigint): number {
   const size = value < 0n ? -value : value;
   const whole = Number((2n * size + by) / (2n * by));
   return value < 0n ? 0 - whole : whole;
+}
+
+const fixedAt = (worth: bigint): Claim => ({
+  fixed: rounded(worth, perMinor),
+  exact: Number(worth) / Number(perMinor),
+});
+
+function together(claims: readonly Claim[]) {
+  let fixed = 0;
+  let exact = 0;
+  const weights: bigint[] = [];
+  for (const claim of claims)
+    if ('weight' in claim) weights.push(claim.weight);
+    else {
+      fixed += claim.fixed;
+      exact += claim.exact;
+    }
+  return { fixed, exact, weights };
 }
 
 class Claims {
@@ -88,9 +106,8 @@ class Claims {
     const credited = this.money[node.id]?.credited === true;
     if (credited && worth === null)
       throw new Contradiction(path, 'credited without a price', 'a price per kg, 0 for nothing');
-    if (worth !== null && (lost || credited || worth < 0n))
-      return { fixed: rounded(BigInt(node.mg) * worth, perMinor) };
-    if (lost) return { fixed: 0 };
+    if (worth !== null && (lost || credited || worth < 0n)) return fixedAt(BigInt(node.mg) * worth);
+    if (lost) return fixedAt(0n);
     if (this.rule.by === 'weight') return { weight: BigInt(node.mg) };
     if (this.rule.by === 'shares') return { weight: this.share(node, path) };
     if (worth === null)
@@ -112,9 +129,8 @@ class Claims {
 
   private cut(node: BalancedNode, path: string): Claim {
     const claims = node.children.map((child) => this.of(child, `${path} › ${child.name}`));
-    const fixed = claims.reduce((sum, c) => sum + ('fixed' in c ? c.fixed : 0), 0);
-    const carriers = claims.flatMap((c) => ('weight' in c ? [c.weight] : []));
-    if (carriers.length === 0) return { fixed };
+    const { fixed, exact, weights: carriers } = together(claims);
+    if (carriers.length === 0) return { fixed, exact };
     if (this.rule.by === 'weight') {
       if (node.mg === null)
         throw new Contradiction(path, 'a piece that was not weighed', 'a weight for every piece before cost');
@@ -151,22 +167,25 @@ export function jointCost(
 ): CostedNode {
   if (!Number.isSafeInteger(cost)) throw new OutOfRange('cost', `${cost}`, 'a whole number of minor units');
   const claims = new Claims(rule, money);
-  const spread = (node: BalancedNode, own: number, path: string, how: CostedNode['how']): CostedNode => {
+  const spread = (
+    node: BalancedNode,
+    own: number,
+    exact: number,
+    path: string,
+    how: CostedNode['how'],
+  ): CostedNode => {
     const each = node.children.map((child) => claims.of(child, `${path} › ${child.name}`));
-    const fixed = each.reduce((sum, c) => sum + ('fixed' in c ? c.fixed : 0), 0);
-    const weights = each.flatMap((c) => ('weight' in c ? [c.weight] : []));
-    const shared = node.children.length === 0 ? [] : shareOut(own - fixed, weights, path);
+    const taken = together(each);
+    const shared = node.children.length === 0 ? [] : shareOut(own - taken.fixed, taken.weights, path);
+    const sum = Number(taken.weights.reduce((total, w) => total + w, 0n));
+    const quota = (w: bigint) => (sum === 0 ? 0 : ((exact - taken.exact) * Number(w)) / sum);
     let next = 0;
     const children = node.children.map((child, i) => {
       const claim = each[i]!;
-      const carries = 'weight' in claim;
-      const priced = money[child.id]?.pricePerKg !== undefined;
-      return spread(
-        child,
-        carries ? shared[next++]! : claim.fixed,
-        `${path} › ${child.name}`,
-        carries ? 'carries' : priced || child.children.length > 0 ? 'credited' : 'nothing',
-      );
+      const below = `${path} › ${child.name}`;
+      if ('weight' in claim) return spread(child, shared[next++]!, quota(claim.weight), below, 'carries');
+      const priced = money[child.id]?.pricePerKg !== undefined || child.children.length > 0;
+      return spread(child, claim.fixed, claim.exact, below, priced ? 'credited' : 'nothing');
     });
     const mg = node.mg ?? 0;
     return {
@@ -174,13 +193,13 @@ export function jointCost(
       name: node.name,
       mg,
       cost: own,
-      perKg: mg > 0 ? own / (mg / 1e6) : null,
+      perKg: mg > 0 ? exact / (mg / 1e6) : null,
       how,
       children,
     };
   };
   claims.of(root, root.name);
-  return spread(root, cost, root.name, 'carries');
+  return spread(root, cost, cost, root.name, 'carries');
 }
 
 /** What is left of a part to serve, and the work it takes. */
