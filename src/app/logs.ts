@@ -2,11 +2,11 @@
 import { and, desc, eq, ne } from 'drizzle-orm';
 import type { BodyOf } from '../contract/operations.ts';
 import type { ProbeLog } from '../contract/records.ts';
-import { rulesOfStep } from '../contract/step-rules.ts';
-import type { Method } from '../contract/steps.ts';
+import { rulesHeld, rulesOfStep } from '../contract/step-rules.ts';
+import type { Method, Step } from '../contract/steps.ts';
 import type { Db } from '../store/store.ts';
 import * as t from '../store/tables.ts';
-import { type Actor, type App, change, look } from './app.ts';
+import { type Actor, type App, asKitchen, change, kitchenOf, look } from './app.ts';
 import { type BatchRow, batchRow, readBatch, readLogs, shut } from './batches.ts';
 import { sha256 } from './digest.ts';
 import { dishRow, versionRow } from './dishes.ts';
@@ -179,8 +179,23 @@ async function subjectOf(
     throw new AppError('invalid', 'The log names a step that the batch does not have.', [
       { path: 'stepId', found: input.stepId, allowed: 'the id of a step of the batch, or null' },
     ]);
-  const named = step === undefined ? [] : rulesOfStep(step);
+  const named =
+    step === undefined || method === null ? [] : await heldHere(db, kitchenId, dishId, step, method);
   return { dishId, rules: [...new Set([...named, ...input.rules])] };
+}
+
+/** A draft is judged by what it would be signed by: the rules usual in the kitchen's place included. */
+async function heldHere(
+  db: Db,
+  kitchenId: string,
+  dishId: string | null,
+  step: Step,
+  method: Method,
+): Promise<readonly string[]> {
+  if (dishId === null) return rulesOfStep(step);
+  const { place } = asKitchen(await kitchenOf(db, kitchenId));
+  const { species, part } = await dishRow(db, kitchenId, dishId);
+  return rulesHeld(step, method, { species, part, place });
 }
 
 export const listLogs = (app: App, kitchenId: string, dishId: string): Promise<ProbeLog[]> =>

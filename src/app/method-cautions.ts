@@ -1,19 +1,10 @@
 /** What a method leaves open or sets for itself, said where it is signed. None of it is judged; all of it is told. */
 import type { BodyInput } from '../contract/body.ts';
+import type { Subject } from '../contract/product-of.ts';
 import type { Place } from '../contract/records.ts';
-import { usualCooking } from '../contract/step-rules.ts';
+import { rulesAround } from '../contract/step-rules.ts';
 import type { Method, Step } from '../contract/steps.ts';
 import { findRule } from '../core/properties/rules.ts';
-
-/** Ids of rules that were published for a place begin with one of these. */
-const home: Readonly<Record<Place, RegExp>> = {
-  'GB-ENG': /^(gb|eu)-/,
-  'GB-WLS': /^(gb|eu)-/,
-  'GB-NIR': /^(gb|eu)-/,
-  'GB-SCT': /^(gb|eu|scotland)-/,
-  EU: /^eu-/,
-  US: /^us-/,
-};
 
 /** Highest temperature that chilled food is kept at by law or code where the kitchen is [°C]; the rule it stands in. */
 const coldest: Readonly<Record<Place, { readonly C: number; readonly rule: string } | null>> = {
@@ -28,14 +19,22 @@ const coldest: Readonly<Record<Place, { readonly C: number; readonly rule: strin
 /** Vacuum-packed and chilled, without a further hurdle, food is given no more than this [days]. */
 const packedDays = 10;
 
-function ofRules(step: Step, place: Place): string[] {
-  if (step.kind !== 'cook' && step.kind !== 'chill') return [];
-  return step.rules.flatMap((id) => {
+/** How each rule that a step names stands to this dish in this place; nothing where it is the usual one for it. */
+function ofRules(step: Step, method: Method, subject: Subject): string[] {
+  if (step.kind !== 'cook' && step.kind !== 'chill' && step.kind !== 'finish' && step.kind !== 'keep')
+    return [];
+  const around = rulesAround(step, method, subject);
+  return (step.rules ?? []).flatMap((id) => {
     const rule = findRule(id);
-    if (rule === undefined || id === usualCooking) return [];
-    const abroad = home[place].test(id) ? '' : `, published for ${rule.place}, not for your place`;
+    if (rule === undefined) return [];
+    const stands = around.find((r) => r.rule.id === id);
+    const usual = stands?.standing === 'held to' || stands?.standing === 'covered';
+    if (usual && stands.why === '') return [];
+    const here = rule.scope.places.length === 0 || rule.scope.places.includes(subject.place);
+    const abroad = here || usual ? '' : `, published for ${rule.place}, not for your place`;
+    const why = stands?.why ? ` Here: ${stands.why}.` : '';
     return [
-      `"${step.name}" answers to ${rule.title}${abroad}. It is for ${rule.appliesTo}; whether this dish is one of them is for you and your local authority to say.`,
+      `"${step.name}" answers to ${rule.title}${abroad}. It is for ${rule.appliesTo}; whether this dish is one of them is for you and your local authority to say.${why}`,
     ];
   });
 }
@@ -99,9 +98,10 @@ function ofPiece(method: Method, i: number): string[] {
 }
 
 /** Everything that the one who signs must have read about the method itself. */
-export function methodCautions(method: Method, place: Place): string[] {
+export function methodCautions(method: Method, subject: Subject): string[] {
+  const { place } = subject;
   return method.flatMap((step, i) => [
-    ...ofRules(step, place),
+    ...ofRules(step, method, subject),
     ...ofPiece(method, i),
     ...(step.kind === 'chill' && step.rules.length === 0
       ? [`"${step.name}" is held to no rule of cooling: how fast it must be is nowhere said.`]

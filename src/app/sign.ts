@@ -1,9 +1,11 @@
 /** Signing a version: the law is asked, the engine is run, and what they said is kept with the signature. */
 import { eq } from 'drizzle-orm';
+import { nitriteProblems } from '../contract/method-cure.ts';
 import type { Problem } from '../contract/problem.ts';
+import type { Subject } from '../contract/product-of.ts';
 import type { Place, SignedEvidence, Version } from '../contract/records.ts';
 import { standing } from '../contract/standing.ts';
-import { leastCore, measuresCore, rulesOfStep } from '../contract/step-rules.ts';
+import { leastCore, measuresCore, rulesOfStep, withRules } from '../contract/step-rules.ts';
 import type { Method, Step, StepOf } from '../contract/steps.ts';
 import { lawOf } from '../core/properties/parts-law.ts';
 import { findRule } from '../core/properties/rules.ts';
@@ -21,14 +23,16 @@ export async function signVersion(app: App, actor: Actor, versionId: string, rev
     const found = await draft(db, actor.kitchenId, versionId, rev);
     return { version: found, dish: await dishRow(db, actor.kitchenId, found.dishId), place: kitchen.place };
   });
-  const method = version.method as Method;
+  const subject: Subject = { species: dish.species, part: dish.part, place };
+  // What is signed names every rule it is held to, those that are usual here for such food included.
+  const method = withRules(version.method as Method, subject);
   checkLaw(dish, method, place);
   checkComplete(dish, method);
   // The engine runs outside the transaction; that the draft is still this one is asked again under its lock.
-  const evidence = await foreseeAll(app, method, place);
+  const evidence = await foreseeAll(app, method, subject);
   return change(app, actor, async ({ tx, kitchen, person, now, tell }) => {
     await draft(tx, kitchen.id, versionId, rev);
-    const signature = { status: 'signed', signedAt: now, signedBy: person.id, evidence };
+    const signature = { status: 'signed', signedAt: now, signedBy: person.id, evidence, method };
     await tx.update(t.version).set(signature).where(eq(t.version.id, versionId));
     await tx.update(t.dish).set({ stage: 'signed', updatedAt: now }).where(eq(t.dish.id, dish.id));
     await tell({
@@ -75,6 +79,7 @@ function checkLaw(dish: { species: string; part: string }, method: Method, place
       allowed: `${law.reason} ${whatToDo[law.status]}`,
     });
   }
+  problems.push(...nitriteProblems(method, place));
   if (problems.length > 0)
     throw new AppError(
       'unlawful',
@@ -131,10 +136,10 @@ function checkComplete(dish: { species: string; part: string }, method: Method):
     throw new AppError('unfinished', `The method is not ready to sign: ${tellAll(problems)}`, problems);
 }
 
-async function foreseeAll(app: App, method: Method, place: Place): Promise<SignedEvidence> {
+async function foreseeAll(app: App, method: Method, subject: Subject): Promise<SignedEvidence> {
   const problems: Problem[] = [];
   const verdicts: SignedEvidence['verdicts'] = [];
-  const cautions = [...standing, ...methodCautions(method, place)];
+  const cautions = [...standing, ...methodCautions(method, subject)];
   for (const [i, step] of method.entries()) {
     if (step.kind !== 'cook') continue;
     let seen: Foreseen;
@@ -145,8 +150,8 @@ async function foreseeAll(app: App, method: Method, place: Place): Promise<Signe
       problems.push(...error.problems.map((p) => ({ ...p, path: `method[${i}].${p.path}` })));
       continue;
     }
-    problems.push(...unsafe(step, i, seen));
-    cautions.push(...cautionsOf(step, seen));
+    problems.push(...unsafe(step, i, seen, subject.place));
+    cautions.push(...cautionsOf(step, seen, subject.place));
     verdicts.push({
       stepId: step.id,
       stepName: step.name,
@@ -164,7 +169,13 @@ async function foreseeAll(app: App, method: Method, place: Place): Promise<Signe
   return { engine: `Fifth Quarter ${app.version}, heat engine, fine mesh`, verdicts, cautions };
 }
 
-function unsafe(step: StepOf<'cook'>, i: number, seen: Foreseen): Problem[] {
+/** The six hours on the way up are an American guideline; elsewhere it is used for want of a figure of one's own. */
+const whoseComeUp = (place: Place) =>
+  place === 'US'
+    ? ''
+    : ' No figure for this is published for your place: the American guideline for plants is used in its stead.';
+
+function unsafe(step: StepOf<'cook'>, i: number, seen: Foreseen, place: Place): Problem[] {
   const problems: Problem[] = [];
   const figure = (min: number) => (min < 10 ? min.toFixed(2) : min.toFixed(0));
   if (!seen.passes || !(seen.lethalityMin >= seen.neededMin))
@@ -183,7 +194,7 @@ function unsafe(step: StepOf<'cook'>, i: number, seen: Foreseen): Problem[] {
   if (seen.comeUp?.passes === false)
     problems.push({
       path: `method[${i}].stages`,
-      found: `"${step.name}" warms too slowly: ${seen.comeUp.why}`,
+      found: `"${step.name}" warms too slowly: ${seen.comeUp.why}${whoseComeUp(place)}`,
       allowed: 'a quicker way up: no cook undoes toxin that is formed on it',
     });
   for (const verdict of seen.cooking)
@@ -192,7 +203,7 @@ function unsafe(step: StepOf<'cook'>, i: number, seen: Foreseen): Problem[] {
         path: `method[${i}].rules`,
         found: `"${step.name}" against ${verdict.title}: ${verdict.why}`,
         allowed:
-          'a programme that meets every rule it is held to (70 °C for 2 min where it names no rule of cooking)',
+          'a programme that meets every rule it is held to: those it names, and what is usual where you are for such food',
       });
   for (const stage of seen.unreached)
     if (!stage.chilling)
@@ -204,14 +215,15 @@ function unsafe(step: StepOf<'cook'>, i: number, seen: Foreseen): Problem[] {
   return problems;
 }
 
-function cautionsOf(step: StepOf<'cook'>, seen: Foreseen): string[] {
+function cautionsOf(step: StepOf<'cook'>, seen: Foreseen, place: Place): string[] {
   const cautions: string[] = [];
   const { referenceC, zC, min } = step.target;
   if (seen.ownTarget)
     cautions.push(
       `"${step.name}" has a target of the kitchen’s own, ${min} min at ${referenceC} °C (z ${zC} °C), which is less than 70 °C for 2 min. It is signed because it also meets ${seen.cooking.map((v) => v.title).join('; ')}.`,
     );
-  if (seen.comeUp?.passes === null) cautions.push(`On the way up in "${step.name}": ${seen.comeUp.why}`);
+  if (seen.comeUp?.passes === null)
+    cautions.push(`On the way up in "${step.name}": ${seen.comeUp.why}${whoseComeUp(place)}`);
   if (!step.asks.some((ask) => ask.kind === 'core log'))
     cautions.push(
       `"${step.name}" asks for no core log: a batch of it will have single readings of the core to show, and no time at temperature.`,

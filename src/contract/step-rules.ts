@@ -1,23 +1,42 @@
 /** Which rules the core is held to at a step: those it names, and for cooking always one that speaks of cooking. */
-
+import { heldTo, type RuleForFood, rulesFor } from '../core/method/rules-for.ts';
 import { findRule } from '../core/properties/rules.ts';
-import type { Step } from './steps.ts';
+import { productOf, ruleStepsOf, type Subject } from './product-of.ts';
+import type { Method, Step } from './steps.ts';
 
-/** What a cook step is held to when it names nothing that would make food safe by itself. */
+/** What a cook step is held to when it names nothing that would make food safe by itself and nothing is known of its food. */
 export const usualCooking = 'gb-70c-2min';
 
-/** They speak of one organism in one meat; what they leave alive may still harm. */
-const oneOrganism = new Set(['woah-avian-influenza', 'us-trichinella-heating']);
-
 function isCooking(id: string): boolean {
-  const kind = findRule(id)?.kind;
-  return (kind === 'lethality' || kind === 'hold') && !oneOrganism.has(id);
+  const rule = findRule(id);
+  return (rule?.kind === 'lethality' || rule?.kind === 'hold') && rule.scope.role !== 'beside';
 }
 
+/** The rules of a step by itself. A step of a signed version names all that it was signed by. */
 export function rulesOfStep(step: Step): readonly string[] {
   if (step.kind === 'chill') return step.rules;
+  if (step.kind === 'keep' || step.kind === 'finish') return step.rules ?? [];
   if (step.kind !== 'cook') return [];
   return step.rules.some(isCooking) ? step.rules : [...step.rules, usualCooking];
+}
+
+/** The rules that a step of this dish is held to in this kitchen's place: those it names, and what is usual there for such food. */
+export function rulesHeld(step: Step, method: Method, subject: Subject): readonly string[] {
+  if (step.kind !== 'cook') return rulesOfStep(step);
+  return heldTo(step.rules, productOf(subject, method, step.id), subject.place, 'cook');
+}
+
+/** The method with every cook step naming all the rules it is held to: what is signed, printed and judged. */
+export function withRules(method: Method, subject: Subject): Method {
+  return method.map((step) =>
+    step.kind === 'cook' ? { ...step, rules: [...rulesHeld(step, method, subject)] } : step,
+  );
+}
+
+/** Every rule that speaks of a step, and how it stands to this dish here. */
+export function rulesAround(step: Step, method: Method, subject: Subject): RuleForFood[] {
+  const product = productOf(subject, method, step.id);
+  return ruleStepsOf(step).flatMap((kind) => rulesFor(product, subject.place, kind));
 }
 
 /** A single reading that is to stand for a cooked core is at least this hot: the lowest published temperature of the usual rule [°C]. */

@@ -116,6 +116,17 @@ export const CookStep = z.strictObject({
   stages: z.array(StageInput).max(12),
   target: TargetInput,
   /** Rules of the book the core is held to. */
+/** What a rule may ask about a food. Absent: as the method shows it, and where that shows nothing, not known. */
+export const Food = z.strictObject({
+  minced: z.boolean().optional(),
+  stuffedOrRolled: z.boolean().optional(),
+  injectedOrTenderised: z.boolean().optional(),
+  fatPct: percent().optional(),
+  /** Nitrite put in, mg NaNO2 per kg. */
+  nitritePpm: z.number().min(0).max(5_000).optional(),
+});
+export type Food = z.infer<typeof Food>;
+
   rules: z.array(z.string().max(80)).max(8),
 });
 export type CookStep = z.infer<typeof CookStep>;
@@ -124,7 +135,9 @@ export const ChillStep = z.strictObject({
   kind: z.literal('chill'),
   ...common,
   stages: z.array(StageInput).max(12),
-  rules: z.array(z.string().max(80)).max(8),
+  rules: z.array(z.string().max(80)).max(12),
+  /** What the food is, where the method does not show it: it decides which rules it is held to. */
+  food: Food.optional(),
 });
 
 export const KeepStep = z.strictObject({
@@ -132,7 +145,13 @@ export const KeepStep = z.strictObject({
   ...common,
   maxC: celsius(-30, 20),
   days: z.number().min(0).max(365),
-  packed: z.enum(['open or covered', 'vacuum-packed']),
+  packed: z.enum(['open or covered', 'vacuum-packed', 'gas-packed']),
+  /** As measured, where they are known. */
+  pH: z.number().min(1).max(12).optional(),
+  waterActivity: z.number().min(0.2).max(1).optional(),
+  waterPhaseSaltPct: percent().optional(),
+  /** Rules of the book that a log of the keeping is held to. */
+  rules: z.array(z.string().max(80)).max(8).optional(),
 });
 
 export const FinishStep = z.strictObject({
@@ -150,6 +169,8 @@ export const PlateStep = z.strictObject({
   portionG: grams(5_000),
   portionsPerPiece: z.number().positive().max(1_000),
 });
+  /** Rules of the book for reheating and for keeping hot. */
+  rules: z.array(z.string().max(80)).max(8).optional(),
 
 export const Step = z.discriminatedUnion('kind', [
   TrimStep,

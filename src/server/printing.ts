@@ -3,6 +3,7 @@ import { AppError } from '../app/errors.ts';
 import { inInputTerms } from '../contract/cook.ts';
 import { programmeOf } from '../contract/method-cook.ts';
 import { InputProblems } from '../contract/problem.ts';
+import { withRules } from '../contract/step-rules.ts';
 import { Contradiction, OutOfRange } from '../core/errors.ts';
 import { cook } from '../core/heat/cook.ts';
 import type { BatchRecordData } from '../documents/batch-record.ts';
@@ -16,11 +17,20 @@ export type PrintTask =
 export async function print(task: PrintTask): Promise<Uint8Array> {
   if (task.kind === 'batch record') return batchRecordPdf(task.data);
   try {
-    return await methodCardPdf({ ...task.data, cooks: cooksOf(task.data.version.method) });
+    const data = heldHere(task.data);
+    return await methodCardPdf({ ...data, cooks: cooksOf(data.version.method) });
   } catch (error) {
     if (error instanceof DoesNotFit) throw new AppError('unfinished', error.message, [], error);
     throw error;
   }
+}
+
+/** A signed method names every rule it was signed by; a draft is printed with those it would be. */
+function heldHere(data: Omit<MethodCardData, 'cooks'>): Omit<MethodCardData, 'cooks'> {
+  const { dish, kitchen, version } = data;
+  if (version.status === 'signed') return data;
+  const subject = { species: dish.species, part: dish.part, place: kitchen.place };
+  return { ...data, version: { ...version, method: withRules(version.method, subject) } };
 }
 
 function cooksOf(method: MethodCardData['version']['method']): MethodCardData['cooks'] {

@@ -5,10 +5,11 @@ import { momentWithin, rounding, stretchLethality } from './lethality.ts';
 import { hair, type Log, type Stretch, stretches } from './log.ts';
 import { degrees, span, type Verdict, verdict } from './verdict.ts';
 
-function wholeCurve(rule: LethalityRule): RateCurve {
+/** The rate of a rule over temperature, without its floor [s at the reference per s]. */
+export const curveOf = (rule: LethalityRule): RateCurve => {
   const { rate } = rule;
   return rate.by === 'z' ? rateByZ(rule.referenceC, rate.below, rate.above) : rateByTable(rate.rows, rule.s);
-}
+};
 
 /**
  * Adds up lethality stretch by stretch. Across a hole in the log the lower of the two ends counts for its whole length:
@@ -38,7 +39,7 @@ function gather(list: readonly Stretch[], curve: RateCurve, wanted: number) {
  */
 export function judgeLethality(rule: LethalityRule, log: Log, gap: number): Verdict {
   const list = stretches(log, gap);
-  const whole = wholeCurve(rule);
+  const whole = curveOf(rule);
   const counting = withFloor(whole, rule.floorC - hair);
   const plain = list.reduce((sum, s) => sum + stretchLethality(whole, s.s2 - s.s1, s.C1, s.C2), 0);
   const { sum: counted, reachedAt } = gather(list, counting, rule.s);

@@ -7,7 +7,9 @@ import type { Step } from '../../../contract/steps.ts';
 
 /** Rules of the book that the core of a step is held to. */
 export const rulesOf = (step: Step): readonly string[] =>
-  step.kind === 'cook' || step.kind === 'chill' ? step.rules : [];
+  (step.kind === 'cook' || step.kind === 'chill' || step.kind === 'keep' || step.kind === 'finish'
+    ? step.rules
+    : undefined) ?? [];
 
 interface CoreLine {
   readonly kind: string;
@@ -21,10 +23,11 @@ export interface CoreReading {
   readonly at: string;
 }
 
-/** Which of two readings at the same moment counts: when cooking the colder, when chilling the warmer. */
+/** Which of two readings at the same moment counts: when heating or keeping hot the colder, when chilling or keeping cold the warmer. */
 export type Cautious = 'colder' | 'warmer';
 
-export const cautiousFor = (step: Step): Cautious => (step.kind === 'chill' ? 'warmer' : 'colder');
+export const cautiousFor = (step: Step): Cautious =>
+  step.kind === 'chill' || step.kind === 'keep' ? 'warmer' : 'colder';
 
 /** Standing temperature readings as a log: minutes from the first, in order of time, no moment twice. */
 export function seriesOf(lines: readonly CoreLine[], cautious: Cautious): CoreReading[] {

@@ -5,7 +5,7 @@
 import { lazy, memo, Suspense, useCallback, useMemo, useState } from 'react';
 import type { BodyInput, StageInput, TargetInput } from '../../../../contract/body.ts';
 import type { Dish, Kitchen, Version } from '../../../../contract/records.ts';
-import { rulesOfStep } from '../../../../contract/step-rules.ts';
+import { rulesHeld, withRules } from '../../../../contract/step-rules.ts';
 import type { Method } from '../../../../contract/steps.ts';
 import type { MeasuredCurve } from '../../../../documents/pictures/curves.ts';
 import { Caution } from '../../../parts/caution.tsx';
@@ -40,7 +40,17 @@ export interface CookPanelProps {
 
 export function CookPanel({ kitchen, dish, method, step, onChange, readOnly }: CookPanelProps) {
   const [draft, edit] = useDraft<Cook | Chill>(step, onChange);
-  const programme = useMemo(() => programmeWith(method, draft), [method, draft]);
+  const subject = useMemo(
+    () => ({ species: dish.species, part: dish.part, place: kitchen.place }),
+    [dish.species, dish.part, kitchen.place],
+  );
+  // A cook answers to what is usual here for such food, whether the step names it or not.
+  const whole = useMemo(() => method.map((s) => (s.id === draft.id ? draft : s)), [method, draft]);
+  const answers = useMemo(() => rulesHeld(draft, whole, subject), [draft, whole, subject]);
+  const programme = useMemo(() => {
+    const held = withRules(whole, subject);
+    return programmeWith(held, held.find((s) => s.id === draft.id) as Cook | Chill);
+  }, [whole, draft.id, subject]);
   const cooking = useCooking(programme);
   const [scrubbed, setScrubbed] = useState<number | null>(null);
   const [overlaid, setOverlaid] = useState<readonly Overlay[]>([]);
@@ -49,8 +59,6 @@ export function CookPanel({ kitchen, dish, method, step, onChange, readOnly }: C
   const time = Math.min(end, scrubbed ?? cooked?.verdict.liftOut ?? 0);
   const fine = cooked !== null && current && cooked.mode === 'fine' ? cooked : null;
   const { rules, kind } = draft;
-  // A cook always answers to a rule of cooking, whether the step names one or not.
-  const answers = rulesOfStep(draft);
   const answersKey = answers.join(' ');
   // biome-ignore lint/correctness/useExhaustiveDependencies: the list is made anew each time; its key says whether it changed
   const predicted = useMemo(
