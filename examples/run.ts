@@ -1,69 +1,22 @@
 /**
  * Runs every narrated case in this folder, prints what was expected and what came out, and fails if a row is out of its
- * tolerance, if a case has no rows, or if no case ran at all.
+ * tolerance, if a case has no rows, if no case ran at all, or if the report of a whole run no longer says what was found.
  *
- *     npx tsx examples/run.ts [part of a file name …] [--json where the counts go]
+ *     npx tsx examples/run.ts [part of a file name …] [--json where the counts go] [--report]
+ *
+ * `--report` runs all of them and writes docs/validation.md.
  */
-import { readdirSync, writeFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
-import { fileURLToPath, pathToFileURL } from 'node:url';
-import { sources } from '../src/core/sources.ts';
-import { deviation, difference, type Example, holds, type Row } from './case.ts';
+import { fileURLToPath } from 'node:url';
+import { holds } from './case.ts';
+import { expectedText, figures, measured } from './figures.ts';
+import { exampleFiles, type Outcome, runExample } from './outcome.ts';
+import { recompute } from './recompute.ts';
+import { reportOf } from './report.ts';
+import { staleness } from './stale.ts';
 
-const folder = dirname(fileURLToPath(import.meta.url));
-
-export interface Outcome {
-  readonly file: string;
-  readonly example: Example;
-  readonly rows: readonly Row[];
-  readonly skipped?: string;
-  readonly problems: readonly string[];
-}
-
-export function exampleFiles(only: readonly string[] = []): string[] {
-  return readdirSync(folder)
-    .filter((name) => name.endsWith('.example.ts'))
-    .filter((name) => only.length === 0 || only.some((part) => name.includes(part)))
-    .sort();
-}
-
-/** Runs one case. A thrown error is a problem of the case, not of the runner. */
-export async function runExample(file: string): Promise<Outcome> {
-  const { example } = (await import(pathToFileURL(join(folder, file)).href)) as { example: Example };
-  const skipped = example.skipped?.();
-  if (skipped !== undefined) return { file, example, rows: [], skipped, problems: [] };
-  const problems: string[] = [];
-  let rows: readonly Row[] = [];
-  try {
-    rows = await example.run();
-  } catch (error) {
-    problems.push(`did not run: ${error instanceof Error ? error.message : String(error)}`);
-  }
-  if (rows.length === 0 && problems.length === 0) problems.push('has no rows');
-  for (const key of [...example.sources, ...rows.map((row) => row.source)])
-    if (!(key in sources)) problems.push(`source ${key} is not in the bibliography`);
-  for (const row of rows)
-    if (!holds(row))
-      problems.push(
-        row.differs === undefined
-          ? `${row.quantity}: off by ${figures(deviation(row))} ${row.unit}, allowed ${row.tolerance}`
-          : `${row.quantity}: said to differ by ${row.differs.by} ${row.unit}, differs by ${figures(difference(row))}`,
-      );
-  return { file, example, rows, problems };
-}
-
-function figures(value: number): string {
-  if (!Number.isFinite(value)) return String(value);
-  const size = Math.abs(value);
-  if (size !== 0 && (size < 1e-3 || size >= 1e6)) return value.toExponential(3);
-  return String(Number(value.toPrecision(7)));
-}
-
-function expectedText(row: Row): string {
-  return typeof row.expected === 'number'
-    ? figures(row.expected)
-    : `${figures(row.expected.low)} … ${figures(row.expected.high)}`;
-}
+const report = join(dirname(fileURLToPath(import.meta.url)), '../docs/validation.md');
 
 function print(outcome: Outcome): void {
   const { example, rows, file } = outcome;
@@ -73,10 +26,11 @@ function print(outcome: Outcome): void {
     holds(row) ? (row.differs === undefined ? 'ok ' : 'dif') : 'OUT',
     row.quantity,
     expectedText(row),
-    figures(row.ours),
-    `± ${figures(row.tolerance)}`,
+    measured(row.ours, row),
+    `± ${figures(row.tolerance, 2)}`,
     row.unit,
     row.source,
+    row.confidence,
   ]);
   const widths = lines[0]?.map((_, i) => Math.max(...lines.map((line) => line[i]?.length ?? 0))) ?? [];
   for (const line of lines) console.log(`  ${line.map((cell, i) => cell.padEnd(widths[i] ?? 0)).join('  ')}`);
@@ -85,27 +39,49 @@ function print(outcome: Outcome): void {
 
 async function main(): Promise<number> {
   const words = process.argv.slice(2);
-  const at = words.indexOf('--json');
-  const [, counts] = at < 0 ? [] : words.splice(at, 2);
-  const files = exampleFiles(words);
-  let ran = 0;
-  let failed = 0;
-  let rowsHeld = 0;
-  let rowsOut = 0;
+  const take = (flag: string, count: number) => {
+    const at = words.indexOf(flag);
+    return at < 0 ? undefined : words.splice(at, count);
+  };
+  const counts = take('--json', 2)?.[1];
+  const write = take('--report', 1) !== undefined;
+  const files = exampleFiles(write ? [] : words);
+  const whole = files.length === exampleFiles().length;
+  const outcomes: Outcome[] = [];
   for (const file of files) {
     const outcome = await runExample(file);
     print(outcome);
-    if (outcome.rows.length > 0) ran++;
-    if (outcome.problems.length > 0) failed++;
-    rowsHeld += outcome.rows.filter(holds).length;
-    rowsOut += Math.max(outcome.rows.filter((row) => !holds(row)).length, outcome.problems.length);
+    outcomes.push(outcome);
   }
-  if (counts !== undefined) writeFileSync(counts, JSON.stringify({ passed: rowsHeld, failed: rowsOut }));
-  const skipped = files.length - ran - failed;
-  console.log(`\n${ran} cases ran, ${failed} with problems${skipped > 0 ? `, ${skipped} skipped` : ''}.`);
+  const ran = outcomes.filter((o) => o.rows.length > 0).length;
+  const skipped = outcomes.filter((o) => o.skipped !== undefined).length;
+  const bad = outcomes.filter((o) => o.problems.length > 0).length;
+  let passed = outcomes.flatMap((o) => o.rows).filter(holds).length;
+  let failed = outcomes.reduce(
+    (sum, o) => sum + Math.max(o.rows.filter((row) => !holds(row)).length, o.problems.length),
+    0,
+  );
+  if (whole) {
+    const again = recompute();
+    console.log(`\n${again.said}`);
+    for (const problem of again.problems) console.log(`  !! ${problem}`);
+    passed += again.same;
+    failed += again.problems.length;
+    const now = reportOf(outcomes);
+    if (write && failed > 0) console.log('The report is not written while something is wrong.');
+    else if (write) writeFileSync(report, now);
+    const stale = staleness(readFileSync(report, 'utf8'), now);
+    for (const line of stale) console.log(`  !! docs/validation.md: ${line}`);
+    if (stale.length > 0) console.log('docs/validation.md is old: node scripts/examples.mjs --report');
+    if (stale.length > 0) failed++;
+    else passed++;
+  }
+  if (counts !== undefined) writeFileSync(counts, JSON.stringify({ passed, failed }));
+  console.log(
+    `\n${ran} cases ran, ${bad} with problems${skipped > 0 ? `, ${skipped} skipped` : ''}; ${passed} checks passed, ${failed} failed.`,
+  );
   if (ran === 0) console.log('No case ran: that is a failure.');
   return failed > 0 || ran === 0 ? 1 : 0;
 }
 
-if (process.argv[1] !== undefined && fileURLToPath(import.meta.url) === process.argv[1])
-  process.exitCode = await main();
+process.exitCode = await main();
