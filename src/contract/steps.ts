@@ -108,14 +108,6 @@ export const WrapStep = z.strictObject({
   kWmK: z.number().min(0.01).max(500),
 });
 
-export const CookStep = z.strictObject({
-  kind: z.literal('cook'),
-  ...common,
-  body: BodyInput,
-  startC: celsius(-2, 60),
-  stages: z.array(StageInput).max(12),
-  target: TargetInput,
-  /** Rules of the book the core is held to. */
 /** What a rule may ask about a food. Absent: as the method shows it, and where that shows nothing, not known. */
 export const Food = z.strictObject({
   minced: z.boolean().optional(),
@@ -127,7 +119,17 @@ export const Food = z.strictObject({
 });
 export type Food = z.infer<typeof Food>;
 
-  rules: z.array(z.string().max(80)).max(8),
+export const CookStep = z.strictObject({
+  kind: z.literal('cook'),
+  ...common,
+  body: BodyInput,
+  startC: celsius(-40, 60),
+  stages: z.array(StageInput).max(12),
+  target: TargetInput,
+  /** Rules of the book the core is held to. */
+  rules: z.array(z.string().max(80)).max(12),
+  /** What the food is, where the method does not show it: it decides which rules it is held to. */
+  food: Food.optional(),
 });
 export type CookStep = z.infer<typeof CookStep>;
 
@@ -135,9 +137,7 @@ export const ChillStep = z.strictObject({
   kind: z.literal('chill'),
   ...common,
   stages: z.array(StageInput).max(12),
-  rules: z.array(z.string().max(80)).max(12),
-  /** What the food is, where the method does not show it: it decides which rules it is held to. */
-  food: Food.optional(),
+  rules: z.array(z.string().max(80)).max(8),
 });
 
 export const KeepStep = z.strictObject({
@@ -161,6 +161,8 @@ export const FinishStep = z.strictObject({
   mediumC: celsius(),
   min: minutes(),
   coreC: celsius(0, 100).optional(),
+  /** Rules of the book for reheating and for keeping hot. */
+  rules: z.array(z.string().max(80)).max(8).optional(),
 });
 
 export const PlateStep = z.strictObject({
@@ -169,8 +171,6 @@ export const PlateStep = z.strictObject({
   portionG: grams(5_000),
   portionsPerPiece: z.number().positive().max(1_000),
 });
-  /** Rules of the book for reheating and for keeping hot. */
-  rules: z.array(z.string().max(80)).max(8).optional(),
 
 export const Step = z.discriminatedUnion('kind', [
   TrimStep,
