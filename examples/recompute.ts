@@ -16,16 +16,18 @@ export function recompute(): { said: string; same: number; problems: string[] } 
     };
   const problems: string[] = [];
   let same = 0;
-  for (const script of scripts) {
-    const name = script.replace('.py', '');
-    const kept = keptValues(name);
-    const output = execFileSync('python3', ['-B', script], { cwd: independent, maxBuffer: 1e7 });
-    const again = JSON.parse(output.toString()) as Record<string, number>;
-    for (const id of new Set([...Object.keys(kept), ...Object.keys(again)])) {
-      const [a = Number.NaN, b = Number.NaN] = [kept[id], again[id]];
-      if (Math.abs(a - b) <= tolerance * Math.max(1, Math.abs(a))) same++;
-      else problems.push(`${script} ${id}: kept ${a}, now ${b}`);
+  for (const script of scripts)
+    try {
+      const kept = keptValues(script.replace('.py', ''));
+      const output = execFileSync('python3', ['-B', script], { cwd: independent, maxBuffer: 1e7 });
+      const again = JSON.parse(output.toString()) as Record<string, number>;
+      for (const id of new Set([...Object.keys(kept), ...Object.keys(again)])) {
+        const [a = Number.NaN, b = Number.NaN] = [kept[id], again[id]];
+        if (Math.abs(a - b) <= tolerance * Math.max(1, Math.abs(a))) same++;
+        else problems.push(`${script} ${id}: kept ${a}, now ${b}`);
+      }
+    } catch (error) {
+      problems.push(`${script} did not run: ${error instanceof Error ? error.message : String(error)}`);
     }
-  }
   return { said: `${same} kept numbers computed again by ${scripts.length} scripts.`, same, problems };
 }
