@@ -9,7 +9,7 @@ const targets = {
     input: { main: 'src/server/main.ts', 'engine-worker': 'src/server/engine-worker.ts' },
     copy: [['src/store/migrations', 'migrations']],
   },
-  cli: { input: { fq: 'src/cli/fq.ts' }, copy: [] },
+  cli: { input: { fq: 'src/cli/fq.ts', 'task-worker': 'src/cli/task-worker.ts' }, copy: [] },
 };
 
 const name = process.argv[2];

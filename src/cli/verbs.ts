@@ -3,8 +3,13 @@ import type { z } from 'zod';
 import { CookInput, runCook } from '../contract/cook.ts';
 import { runCure } from '../contract/cure.ts';
 import { CureInput } from '../contract/cure-input.ts';
+import { FitInput, runFit } from '../contract/fit.ts';
 import { GrowInput, LimitsInput, runGrow, runLimits } from '../contract/grow.ts';
 import { JudgeInput, listRules, runJudge } from '../contract/judge.ts';
+
+import { runSure } from '../contract/sure.ts';
+import { SureInput, studyOf } from '../contract/sure-input.ts';
+import { openTaskPool } from './task-pool.ts';
 
 export interface VerbOptions {
   /** Called now and then with words for what is being done. */
@@ -31,6 +36,38 @@ export const verbs: Readonly<Record<string, Verb>> = {
           : {
               onProgress: (s) => {
                 onProgress(`${(s / 60).toFixed(1)} min simulated`);
+                return true;
+              },
+            },
+      ),
+  },
+  sure: {
+    summary: 'how long, so that the worst piece of a batch passes as often as is asked',
+    input: SureInput,
+    run: async (input, { onProgress }) => {
+      studyOf(input);
+      const pool = openTaskPool(input);
+      try {
+        return await runSure(input, {
+          run: pool.run,
+          onProgress: (done, words) => onProgress?.(`${Math.round(100 * done)} %, ${words}`),
+        });
+      } finally {
+        await pool.close();
+      }
+    },
+  },
+  fit: {
+    summary: 'the kitchen’s own coefficients from a probe log, with what the log cannot tell',
+    input: FitInput,
+    run: (input, { onProgress }) =>
+      runFit(
+        input,
+        onProgress === undefined
+          ? {}
+          : {
+              onProgress: (runs, share) => {
+                onProgress(`${runs} runs of the engine, about ${Math.round(100 * share)} %`);
                 return true;
               },
             },

@@ -32,6 +32,26 @@ export const sources: Record<string, Source> = {
   'own-assumption': { citation: 'Assumed by this program for want of a measurement.' },
   'user-input': { citation: 'Stated by the user.' },
 
+  // Fitting.
+  'seber-wild-1989': {
+    citation:
+      'Seber, G. A. F. & Wild, C. J. (1989). Nonlinear Regression. Wiley, New York. Chapters 2, 3 and 5.',
+    year: 1989,
+    remembered: true,
+  },
+  'bates-watts-1988': {
+    citation:
+      'Bates, D. M. & Watts, D. G. (1988). Nonlinear Regression Analysis and Its Applications. Wiley, New York. Chapter 6: profile t.',
+    year: 1988,
+    remembered: true,
+  },
+  'bayley-hammersley-1946': {
+    citation:
+      'Bayley, G. V. & Hammersley, J. M. (1946). The “effective” number of independent observations in an autocorrelated time series. Supplement to the Journal of the Royal Statistical Society 8(2), 184–197.',
+    year: 1946,
+    remembered: true,
+  },
+
   // Properties of food.
   'choi-okos-1986': {
     citation:
@@ -75,6 +95,21 @@ export const sources: Record<string, Source> = {
       'Chang, H. C., Carpenter, J. A. & Toledo, R. T. (1998). Modeling heat transfer during oven roasting of unstuffed turkeys. Journal of Food Science 63(2), 257–261.',
     year: 1998,
     remembered: true,
+  },
+  'marcotte-2008': {
+    citation:
+      'Marcotte, M., Taherian, A. R. & Karimi, Y. (2008). Thermophysical properties of processed meat and poultry products. Journal of Food Engineering 88(3), 315–322 (abstract).',
+    year: 2008,
+    remembered: true,
+  },
+  'james-james-2002': {
+    citation:
+      'James, S. J. & James, C. (2002). Meat Refrigeration. Woodhead, Cambridge; table 13.2, specific heats of meat (after Morley 1972), and chapter 16, cooling of cooked joints; as reproduced in a copy.',
+    year: 2002,
+  },
+  geankoplis: {
+    citation:
+      'Geankoplis, C. J. Transport Processes and Separation Process Principles, 4th ed., appendix A.4, heat capacities of foods. Prentice Hall.',
   },
 
   // Heat conduction and surfaces.
@@ -381,6 +416,15 @@ export const sources: Record<string, Source> = {
     citation:
       'US Food and Drug Administration. Food Code, paragraphs 3-401.11, 3-403.11, 3-501.14 and 3-501.16, as reproduced in state codes.',
   },
+  'us-food-code-keeping': {
+    citation:
+      'US Food and Drug Administration. Food Code, paragraphs 3-501.17 and 3-502.12(D), as reproduced in state codes.',
+  },
+  'eu-2073-2005': {
+    citation:
+      'Commission Regulation (EC) No 2073/2005 on microbiological criteria for foodstuffs, Annex I, chapter 1 (Listeria monocytogenes); as amended by Regulation (EU) 2024/2895.',
+    year: 2005,
+  },
   'eu-853-2004': {
     citation:
       'Regulation (EC) No 853/2004 laying down specific hygiene rules for food of animal origin, annexes I and III.',
@@ -631,6 +675,99 @@ export const sources: Record<string, Source> = {
       'Welch, B. L. (1947). The generalization of “Student’s” problem when several different population variances are involved. Biometrika 34(1–2), 28–35.',
     year: 1947,
     remembered: true,
+  },
+
+  // What animals yield, and a proxy of what their parts stand for.
+  'usda-sr28-2015': {
+    citation:
+      'US Department of Agriculture, Agricultural Research Service, Nutrient Data Laboratory. USDA National Nutrient Database for Standard Reference, Release 28 (September 2015): refuse and unit-weight records.',
+    year: 2015,
+  },
+  'ahdb-pork-yield-guide': {
+    citation:
+      'Agriculture and Horticulture Development Board. Pork yield guide (undated brochure; one pig of 111.5 kg).',
+  },
+  'ahdb-lamb-yield-guide': {
+    citation:
+      'Agriculture and Horticulture Development Board. Lamb yield guide (brochure; one lamb of 40.05 kg).',
+  },
+  'ahdb-beef-yield-guide': {
+    citation:
+      'Agriculture and Horticulture Development Board. Beef yield guide (brochure; one steer of 600 kg).',
+  },
+  'kempster-lamb-survey': {
+    citation: 'Kempster, A. J. et al. Survey of British lamb carcasses, 1971/72 (abstract).',
+  },
+  'npb-2016-cutout': {
+    citation:
+      'National Pork Board (2016). Pork cut-out from cutting tests: a 283 lb pig with a carcass of 214 lb.',
+    year: 2016,
+  },
+  'us-plant-hog-brochure': {
+    citation: 'Leaflet of a small US meat plant on the weights from a pig of 250 lb (180 lb dressed).',
+  },
+  'spent-laying-hens-abstract': {
+    citation:
+      'Effects of production systems on the carcass and meat quality characteristics of spent laying hens (abstract).',
+  },
+  'fies-2020-turkey': {
+    citation: 'BIO Web of Conferences (FIES 2020), article 00259, table 2, control group.',
+    year: 2020,
+  },
+  'trop-agric-guinea-fowl': {
+    citation: 'Carcass of the grey-breasted helmet guinea fowl. Tropical Agriculture 60(3) (abstract).',
+  },
+  'rosca-usturoi-guinea-fowl': {
+    citation: 'Roșca & Usturoi. Carcass of grey guinea fowl. Scientific papers, Iași, vol. 69 (abstract).',
+  },
+  'genes-2024-pekin': { citation: 'Genes 15 (2024), 1553, table 1 (PMC11675992).', year: 2024 },
+  'j-poultry-sci-2018-ducks': {
+    citation: 'Journal of Poultry Science 55 (2018), 182–189, table 3, control group (PMC6756497).',
+    year: 2018,
+  },
+  'small-meat-ducks-2023': {
+    citation: 'Residual feed intake of small-sized meat ducks (2023), table 4, middle group (PMC10404786).',
+    year: 2023,
+  },
+  'muscovy-2008': {
+    citation: 'Tropical Animal Health and Production 40 (2008), 5–10 (abstract).',
+    year: 2008,
+  },
+  'geese-india-2013': {
+    citation: 'Slaughter and carcass characteristics of adult local geese, India (2013; abstract).',
+    year: 2013,
+  },
+  'geese-assam-2020': {
+    citation:
+      'International Journal of Current Microbiology and Applied Sciences 9(12) (2020), article 416 (abstract).',
+    year: 2020,
+  },
+  'kars-native-geese': {
+    citation: 'Turkish Journal of Veterinary and Animal Sciences: native geese of Kars (abstract).',
+  },
+  'poultry-science-2023-xingguo': {
+    citation: 'Poultry Science 102 (2023), 102753, table 3 (PMC10244692).',
+    year: 2023,
+  },
+  'guner-geese': {
+    citation: 'Güner et al. Turkish domestic geese. Eurasian Journal of Veterinary Sciences (abstract).',
+  },
+  'kuzelov-2011-rabbit': {
+    citation: 'Kuzelov & Atanasova (2011). Agricultural Sciences (abstract).',
+    year: 2011,
+    doi: '10.22620/agrisci.2011.05.009',
+  },
+  'fitzhenry-2019-fallow': {
+    citation: 'Fitzhenry et al. (2019). African Journal of Wildlife Research 49, 100–110 (abstract).',
+    year: 2019,
+  },
+  'fao-conversion-factors': {
+    citation:
+      'Food and Agriculture Organization, Coordinating Working Party. Handbook of Fishery Statistical Standards: conversion factors to live weight.',
+  },
+  'agribalyse-3-1': {
+    citation:
+      'ADEME and INRAE. AGRIBALYSE 3.1, synthesis by product (climate change, EF 3.1), kg CO2e per kg.',
   },
 };
 

@@ -1,0 +1,75 @@
+/** The runs of the engine that `sure` asks for, one by one, so that any number of workers may do them in any order. */
+
+import { Contradiction, OutOfRange } from '../core/errors.ts';
+import { cook } from '../core/heat/cook.ts';
+import { withHeating } from '../core/method/advice.ts';
+import { passingTime } from '../core/method/passing-time.ts';
+import { historyAt } from '../core/method/verdict.ts';
+import type { Rule } from '../core/properties/rules.ts';
+import { inInputTerms, toProblem } from './cook.ts';
+import { cookingRules } from './cooking-rules.ts';
+import { InputProblems } from './problem.ts';
+import { type Study, studyOf } from './sure-input.ts';
+
+export type SureTask =
+  /** How long the stage must last for this piece [min]; Infinity where no time does. */
+  | { readonly kind: 'time'; readonly values: readonly number[]; readonly mode: 'coarse' | 'fine' }
+  /** Lethality at the coldest point when lifted out after so long, and by the end of the programme [min, min]. */
+  | { readonly kind: 'lethality'; readonly values: readonly number[]; readonly min: number };
+
+export type RunTasks = (tasks: readonly SureTask[]) => Promise<readonly (readonly number[])[]>;
+
+/** What does the tasks of one study. Throws `InputProblems` for anything wrong with the input. */
+export function taskRunner(input: unknown): (task: SureTask) => number[] {
+  const study = studyOf(input);
+  const rules = cookingRules(study.rules);
+  return (task) => (task.kind === 'time' ? [timeFor(study, rules, task)] : lethalityFor(study, task));
+}
+
+function timeFor(
+  study: Study,
+  rules: readonly Rule[],
+  { values, mode }: Extract<SureTask, { kind: 'time' }>,
+): number {
+  const { cook: drawn, probeError, late } = study.draw(values);
+  const until = study.nominal.stages[study.stage]?.until ?? { min: 0 };
+  const atMost = 'atMostMin' in until && until.atMostMin !== undefined ? until.atMostMin * 60 : 86_400;
+  return possible(study, values, () => {
+    const s = passingTime(toProblem(drawn), { stage: study.stage, rules, probeError, atMost, mode });
+    return Math.max(0, s / 60 - late);
+  });
+}
+
+function lethalityFor(study: Study, { values, min }: Extract<SureTask, { kind: 'lethality' }>): number[] {
+  const { cook: drawn, probeError, late } = study.draw(values);
+  return possible(study, values, () => {
+    const problem = withHeating(toProblem(drawn), study.stage, Math.max(0, min + late) * 60);
+    const result = cook(problem);
+    const { t, lethality } = result.history;
+    const truly = 10 ** (-probeError / problem.target.z) / 60;
+    const end = result.stages[study.stage]?.end ?? 0;
+    return [historyAt(t, lethality, end) * truly, result.lethality.s * truly];
+  });
+}
+
+/** Ends that are each possible may make a piece together that is not. */
+function possible<T>(study: Study, values: readonly number[], work: () => T): T {
+  try {
+    return work();
+  } catch (error) {
+    const told =
+      error instanceof InputProblems
+        ? error.problems
+        : error instanceof OutOfRange || error instanceof Contradiction
+          ? [inInputTerms(error)]
+          : null;
+    if (told === null) throw error;
+    const drawn = study.variables.map((v, i) => `${v.input} ${Number(values[i]?.toPrecision(5))}`).join(', ');
+    throw new InputProblems(
+      told.map((p) => ({
+        ...p,
+        found: `${p.found}, with ${drawn}: spreads that together make a cook that cannot be`,
+      })),
+    );
+  }
+}
