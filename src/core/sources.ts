@@ -267,6 +267,11 @@ export const sources: Record<string, Source> = {
       'International Association for the Properties of Water and Steam. Revised Supplementary Release on Saturation Properties of Ordinary Water Substance (SR1-86).',
     year: 1992,
   },
+  'ohio-steam-table': {
+    citation:
+      'Ohio University, Department of Mechanical Engineering. Thermodynamic property tables: saturation properties for steam, temperature table (0.01 °C to 150 °C).',
+    url: 'https://people.ohio.edu/trembly/mechanical/thermo/property_tables/H2O/H2O_TempSat1.html',
+  },
   'iapws-r14-08': {
     citation:
       'International Association for the Properties of Water and Steam. Revised Release on the Pressure along the Melting and Sublimation Curves of Ordinary Water Substance (R14-08).',

@@ -86,6 +86,16 @@ export interface StoredSystem {
   solve(x: Float64Array): void;
   /** What comes in from outside, summed over the system: for the account of what was stored and what was supplied. */
   intake?(T: Float64Array, t: number): number;
+  /** Set where U(T) has corners, as where something melts: Newton's method then renews its matrix and minds the corners. */
+  readonly corners?: Corners;
+}
+
+export interface Corners {
+  /** What is stored per unit of T away from the corners; a residual is held against it. */
+  readonly usual: Float64Array;
+  /** T = T + dT, but no unknown passes a corner of its own without stopping just behind it; dU/dT of the new T in `capacity`. */
+  correct(T: Float64Array, dT: Float64Array): void;
+  capacityAt(T: Float64Array, capacity: Float64Array): void;
 }
 
 export interface StepOutcome {
@@ -162,6 +172,58 @@ export class ImplicitStepper {
     this.supplied += weight * this.system.intake(T, t);
   }
 
+  /** Newton's method for one stage with the factorisation of the step: U(T) − τF(T, t) = known, from the guess in `now`. */
+  private solveSmooth(t: number, inverseTau: number, newton: number): boolean {
+    const { system, vectors, known, stored, supply, residual } = this;
+    const T = this.now;
+    let previous = 0;
+    for (let k = 0; k < 10; k++) {
+      system.evaluate(T, t, stored, supply);
+      vectors.residual(residual, supply, stored, known, inverseTau);
+      system.solve(residual);
+      const size = vectors.correct(T, residual);
+      this.newtonIterations++;
+      if (!Number.isFinite(size)) return false;
+      if (k > 0) {
+        const q = size / previous;
+        if (q > 0.9 && size > newton) return false;
+        this.contraction = Math.max(0.02, Math.min(0.5, q));
+      }
+      const left = (this.contraction / (1 - this.contraction)) * size;
+      if (left <= newton) return true;
+      previous = size;
+    }
+    return false;
+  }
+
+  /**
+   * The same where U(T) has corners. What is left is measured in what is stored, not in T: beside a corner a little of T is much of U.
+   * The matrix is made anew at the present T whenever the last correction with it did not shrink what is left to a quarter.
+   */
+  private solveCornered(corners: Corners, t: number, tau: number, newton: number): boolean {
+    const { system, vectors, known, stored, supply, residual, capacity } = this;
+    const T = this.now;
+    const { usual } = corners;
+    let previous = Number.POSITIVE_INFINITY;
+    for (let k = 0; k < 40; k++) {
+      system.evaluate(T, t, stored, supply);
+      vectors.residual(residual, supply, stored, known, 1 / tau);
+      let size = 0;
+      for (let i = 0; i < usual.length; i++) size = Math.max(size, (Math.abs(residual[i]) * tau) / usual[i]);
+      if (!Number.isFinite(size)) return false;
+      if (size <= newton) return true;
+      if (size > previous / 4) {
+        this.factorisations++;
+        if (!system.factorise(T, tau, capacity)) return false;
+      }
+      system.solve(residual);
+      corners.correct(T, residual);
+      this.newtonIterations++;
+      previous = size;
+    }
+    return false;
+  }
+
   /**
    * A step from (T0, U0) at t over h. `rate0` and `slope0` are dU/dt and dT/dt there; `ahead`, where given, fills its
    * argument with a guess of T at a time after t, extrapolated from the step before.
@@ -178,6 +240,7 @@ export class ImplicitStepper {
     ahead?: (after: number, out: Float64Array) => void,
   ): StepOutcome {
     const { tableau, system, vectors, rates, known, stored, supply, residual, capacity, guessAt } = this;
+    const { corners } = system;
     const T = this.now;
     const tau = h * tableau.gamma;
     const inverseTau = 1 / tau;
@@ -215,25 +278,11 @@ export class ImplicitStepper {
       } else if (ahead && c !== 1 / 2) ahead(c * h, T);
       // The guess that was factorised at is of the middle of the step.
       else T.set(guessAt);
-      let previous = 0;
-      let done = false;
-      for (let k = 0; k < 10 && !done; k++) {
-        system.evaluate(T, t + c * h, stored, supply);
-        vectors.residual(residual, supply, stored, known, inverseTau);
-        system.solve(residual);
-        const size = vectors.correct(T, residual);
-        this.newtonIterations++;
-        if (!Number.isFinite(size)) return { converged: false, error: Number.POSITIVE_INFINITY };
-        if (k > 0) {
-          const q = size / previous;
-          if (q > 0.9 && size > newton) return { converged: false, error: Number.POSITIVE_INFINITY };
-          this.contraction = Math.max(0.02, Math.min(0.5, q));
-        }
-        const left = (this.contraction / (1 - this.contraction)) * size;
-        done = left <= newton;
-        previous = size;
-      }
-      if (!done) return { converged: false, error: Number.POSITIVE_INFINITY };
+      const solved =
+        corners === undefined
+          ? this.solveSmooth(t + c * h, inverseTau, newton)
+          : this.solveCornered(corners, t + c * h, tau, newton / 30);
+      if (!solved) return { converged: false, error: Number.POSITIVE_INFINITY };
       this.take(T, t + c * h, h * tableau.b[s]);
       system.store(T, stored);
       vectors.difference(rates[s], stored, known, inverseTau);
@@ -253,6 +302,7 @@ export class ImplicitStepper {
       tableau.b.map((b, j) => (b - tableau.embedded[j]) / tableau.gamma),
     );
     system.solve(residual);
+    corners?.capacityAt(T, capacity);
     vectors.quotient(supply, last, capacity);
     this.slope.set(supply);
     return { converged: true, error: vectors.correct(T, residual) };
