@@ -1,6 +1,7 @@
 /** What the physics cannot stand is refused here, with the place, what was found and what is allowed. */
 import { Contradiction, OutOfRange } from '../errors.ts';
 import { normalised } from '../properties/food-components.ts';
+import { checkSurface } from './check-surface.ts';
 import { radiusAt } from './mesh.ts';
 import type { Body, CookProblem, Layer, MediumTemperature, Stage } from './types.ts';
 
@@ -162,6 +163,7 @@ function checkMedium(medium: MediumTemperature, path: string): void {
 function checkStage(stage: Stage, path: string): void {
   checkMedium(stage.medium, `${path}.medium`);
   within(stage.h, limits.h, 'W/(m² K)', `${path}.h`, true);
+  checkSurface(stage, path);
   const { until } = stage;
   if (until.kind === 'time') within(until.s, limits.time, 's', `${path}.until.s`);
   else {

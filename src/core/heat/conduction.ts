@@ -5,6 +5,7 @@ import { cellsOf } from './cells.ts';
 import { addCapacity, type Material } from './material.ts';
 import type { Mesh } from './mesh.ts';
 import { Nodal, type Run } from './nodal.ts';
+import type { SurfaceLaw } from './surface.ts';
 
 export class Conduction implements StoredSystem {
   readonly n: number;
@@ -18,6 +19,8 @@ export class Conduction implements StoredSystem {
   /** Surface coefficient [W/(m² K)] and temperature of the medium, straight in time [°C; °C/s; s]. */
   h = 0;
   medium = { C: 0, slope: 0, from: 0 };
+  /** What else crosses the surface; none where h·(medium − T) is all. */
+  law: SurfaceLaw | undefined;
 
   /** Per material: the nodes that have some of it, and how much. */
   private readonly nodes: Int32Array[];
@@ -67,7 +70,8 @@ export class Conduction implements StoredSystem {
     const flow = nodal.F;
     flow.fill(0);
     const outside = this.mediumAt(t);
-    for (let b = 0; b < exposed.length; b++) flow[exposed[b]] = h * area[b] * (outside - T[exposed[b]]);
+    if (this.law !== undefined) this.lawFlow(this.law, T, outside, flow);
+    else for (let b = 0; b < exposed.length; b++) flow[exposed[b]] = h * area[b] * (outside - T[exposed[b]]);
     if (this.mesh.nv === 1) this.lineFlow(T, flow);
     else nodal.flow();
     U.set(nodal.U);
@@ -78,9 +82,24 @@ export class Conduction implements StoredSystem {
   intake(T: Float64Array, t: number): number {
     const { exposed, area, h } = this;
     const outside = this.mediumAt(t);
+    if (this.law !== undefined) return this.lawFlow(this.law, T, outside);
     let q = 0;
     for (let b = 0; b < exposed.length; b++) q += h * area[b] * (outside - T[exposed[b]]);
     return q;
+  }
+
+  /** Heat that comes in by a law of the surface [W], in all and node by node. */
+  private lawFlow(law: SurfaceLaw, T: Float64Array, outside: number, flow?: Float64Array): number {
+    const { exposed, area } = this;
+    law.surround(outside);
+    let sum = 0;
+    for (let b = 0; b < exposed.length; b++) {
+      law.at(T[exposed[b]]);
+      const q = area[b] * law.q;
+      if (flow !== undefined) flow[exposed[b]] = q;
+      sum += q;
+    }
+    return sum;
   }
 
   /** Volume of each material [m³, as `volume`]. */
@@ -114,7 +133,12 @@ export class Conduction implements StoredSystem {
     const { a, width } = matrix;
     const diagonal = matrix.at(0, 0);
     for (let i = 0; i < this.n; i++) a[diagonal + i * width] = capacity[i] / tau;
-    for (let b = 0; b < exposed.length; b++) a[diagonal + exposed[b] * width] += h * area[b];
+    const { law } = this;
+    for (let b = 0; b < exposed.length; b++) {
+      // The law stands in the surroundings that it was last asked about: those of this step or of the one before.
+      law?.at(T[exposed[b]]);
+      a[diagonal + exposed[b] * width] += (law?.fall ?? h) * area[b];
+    }
     for (const { material, quad, node, count } of this.runs)
       if (this.mesh.nv === 1) this.lineMatrix(nodal.k[material], node, count);
       else

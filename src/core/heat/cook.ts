@@ -1,7 +1,7 @@
 /** Temperature and lethality in a body through its stages: the engine's one verb. */
 import { Contradiction } from '../errors.ts';
 import { choiOkosRange } from '../properties/food-components.ts';
-import { checkProblem } from './check.ts';
+import { checkProblem, limits } from './check.ts';
 import { type ColdSpot, coldSpotOf, surfaceBeside } from './cold-spot.ts';
 import { Conduction } from './conduction.ts';
 import { framesOf } from './frames.ts';
@@ -12,6 +12,8 @@ import { coarseLine, coarseMesh, type Fineness, fineLine, fineMesh, meshOf } fro
 import { weightsAt } from './place.ts';
 import { readingsAt } from './readings.ts';
 import { valueAt } from './record.ts';
+import { surroundedBy } from './surface.ts';
+import { surfaceBasis } from './surface-basis.ts';
 import type { Basis, CookOptions, CookProblem, CookResult, StageResult } from './types.ts';
 
 export { Cancelled };
@@ -33,8 +35,8 @@ function finenessOf(problem: CookProblem, options: CookOptions): Fineness {
  *
  * @param problem body, start, stages and target, in SI with °C; limits in `check.ts`
  * @param options mode, refinement, tolerance, frames, progress
- * Assumes perfect contact between layers; one surface coefficient over the whole surface within a stage; no loss of water, no
- * evaporation, no ice, no heat of melting fat or denaturing protein; the body keeps its size.
+ * Assumes perfect contact between layers; one law of the surface over all of it within a stage; what dries off takes its
+ * heat and no substance; no ice, no heat of melting fat or denaturing protein; the body keeps its size.
  * Checked against the series of slab, cylinder, sphere, bar and finite cylinder at Biot 0.1 to 100 (0.1 K), an exact two-layer cylinder, exact
  * stages, its own refined limit, and a finite-element solution of another kind.
  * Deterministic to the last digit. Throws `OutOfRange` or `Contradiction` for what cannot be, `Cancelled` when asked to stop.
@@ -84,6 +86,7 @@ export function cook(problem: CookProblem, options: CookOptions = {}): CookResul
     tolerance: coarse ? 0.2 : 0.03,
   });
   const lethality = lethalityAt(march.steps, spot.weights, target);
+  const mass = massOf(conduction, problem);
   const stored = march.stored();
   const imbalance = stored - march.storedAtStart - march.supplied;
   // What is exchanged in the first instant is less than the digits of what is stored: it is held against those.
@@ -108,32 +111,37 @@ export function cook(problem: CookProblem, options: CookOptions = {}): CookResul
       : { readings: probePlaces.map((place) => readingsAt(march.steps, place, at, problem.start)) }),
     mesh: { shape: mesh.shape, nu: mesh.nu, nv: mesh.nv, x: mesh.x, y: mesh.y, interfaces: mesh.interfaces },
     frames: options.frames ? framesOf(march.steps, startField, options.frames.count) : [],
-    mass: massOf(conduction, problem),
+    mass,
     steps: march.steps.length,
-    basis: basisOf(problem, march),
+    basis: basisOf(problem, march, ends, mass),
   };
 }
 
 /**
- * Without a source inside, nothing is ever hotter than the hottest or colder than the coldest of start and media. A mesh so
- * skewed that it breaks this by more than `slack` [K] gives no answer.
+ * Without a source inside, nothing is ever hotter than the hottest or colder than the coldest of start and surroundings: the
+ * medium, or where its surface rests that dries, is steamed on or radiated at. A mesh so skewed that it breaks this by more
+ * than `slack` [K] gives no answer, and neither does a fire under which food burns.
  */
-function checkBounded({ body, start, stages }: CookProblem, march: March, slack: number): void {
-  let low = start;
-  let high = start;
-  for (const { medium } of stages)
-    for (const C of typeof medium === 'number' ? [medium] : medium.map((point) => point.C)) {
-      low = Math.min(low, C);
-      high = Math.max(high, C);
-    }
+function checkBounded(problem: CookProblem, march: March, slack: number): void {
+  const { body } = problem;
+  const { low, high } = surroundedBy(problem);
+  if (march.highest > limits.medium.high + slack)
+    throw new Contradiction(
+      'stages',
+      `a surface that reaches ${march.highest.toFixed(0)} °C`,
+      `at most ${limits.medium.high} °C: less radiant heat, or for a shorter time; a crust that burns is not computed`,
+    );
   if (march.lowest >= low - slack && march.highest <= high + slack) return;
   const { lowest, highest } = march;
   throw new Contradiction(
     body.shape === 'revolved' ? 'body.profile' : 'body',
-    `a shape so steep or flat that it cannot be computed: ${lowest.toFixed(0)} to ${highest.toFixed(0)} °C where nothing is outside ${low} to ${high} °C`,
+    `a shape so steep or flat that it cannot be computed: ${lowest.toFixed(0)} to ${highest.toFixed(0)} °C where nothing is outside ${tidy(low)} to ${tidy(high)} °C`,
     'a profile whose diameter changes less from point to point',
   );
 }
+
+/** A temperature as given, or one that was computed to a tenth. */
+const tidy = (C: number) => Number(C.toFixed(1));
 
 function stageResult(end: StageEnd, spot: ColdSpot, surface: number, share: Float64Array): StageResult {
   let coldest = Number.POSITIVE_INFINITY;
@@ -156,6 +164,7 @@ function stageResult(end: StageEnd, spot: ColdSpot, surface: number, share: Floa
     surface: end.T[surface],
     mean,
     coldSpot,
+    ...(end.water === undefined ? {} : { water: end.water }),
   };
 }
 
@@ -163,7 +172,12 @@ function massOf(conduction: Conduction, problem: CookProblem): number {
   return conduction.volumeOf().reduce((sum, v, m) => sum + v * conduction.materials[m].rho(problem.start), 0);
 }
 
-function basisOf(problem: CookProblem, march: March): Basis[] {
+function basisOf(
+  problem: CookProblem,
+  march: March,
+  ends: readonly StageEnd[],
+  mass: number,
+): Basis[] {
   const { layers } = problem.body;
   const basis: Basis[] = [];
   const composed = layers.filter((l) => 'composition' in l.material).map((l) => l.name);
@@ -191,11 +205,7 @@ function basisOf(problem: CookProblem, march: March): Basis[] {
     source: 'carslaw-jaeger-1959',
     confidence: 'computed',
   });
-  basis.push({
-    what: 'no evaporation, no loss of juice, no change of size: a surface that dries in hot air stays cooler than computed',
-    source: 'own-assumption',
-    confidence: 'assumption',
-  });
+  basis.push(...surfaceBasis(problem, ends, mass));
   basis.push({
     what: `lethality as 10^((T − ${problem.target.reference} °C)/${problem.target.z} °C) integrated over time`,
     source: 'bigelow-1921',

@@ -7,7 +7,9 @@ import type { Conduction } from './conduction.ts';
 import { lethalityAt } from './history.ts';
 import { courseOf, pieceAt } from './medium.ts';
 import { addLethality, cubicLethality, fieldWithin, type StepRecord } from './record.ts';
-import type { Stage, Target, Until } from './types.ts';
+import { lawOf } from './surface.ts';
+import type { Stage, Target, Until, Water } from './types.ts';
+import { waterWithin } from './water.ts';
 
 /** Thrown out of a run whose caller asked it to stop. */
 export class Cancelled extends Error {
@@ -33,6 +35,7 @@ export interface StageEnd {
   readonly reached: boolean;
   /** Temperatures at its end [°C]. */
   readonly T: Float64Array;
+  readonly water?: Water;
 }
 
 const longest = 86_400;
@@ -108,6 +111,9 @@ export class March {
     const limit = start + (until.kind === 'time' ? until.s : (until.atMost ?? longest));
     const course = courseOf(stage.medium, this.settings.logTolerance);
     this.body.h = stage.h;
+    const law = lawOf(stage);
+    this.body.law = law;
+    const firstStep = this.steps.length;
     const condition = until.kind === 'time' ? undefined : until;
     let reached = condition !== undefined && this.holds(condition);
     let h = 0;
@@ -159,7 +165,16 @@ export class March {
         h = Math.max(length * Math.min(4, Math.max(0.3, grow)), length < wanted && ratio < 1 ? wanted : 0);
       }
     }
-    return { name: stage.name, start, end: this.t, reached: reached || condition === undefined, T: this.T };
+    return {
+      name: stage.name,
+      start,
+      end: this.t,
+      reached: reached || condition === undefined,
+      T: this.T,
+      ...(law === undefined || stage.surface?.vapour === undefined
+        ? {}
+        : { water: waterWithin(this.steps.slice(firstStep), law, this.body) }),
+    };
   }
 
   /** A first step so short that no node moves far, nor the medium [°C/s] that it follows. */

@@ -58,11 +58,47 @@ export type Until =
   | { readonly kind: 'warmest'; readonly C: number; readonly atMost?: number }
   | { readonly kind: 'lethality'; readonly s: number; readonly atMost?: number };
 
+/** The vapour in the air of a stage, and what the surface does with it. */
+export interface Vapour {
+  /** Pressure of the air with its vapour [Pa]. */
+  readonly pressure: number;
+  /** How much of it is vapour: a fraction of what the air could hold at its temperature (at most all of it), or its pressure [Pa]. */
+  readonly relative?: number;
+  readonly partial?: number;
+  /** Water activity of the surface as it dries, 0–1: 1 wet, 0 where nothing can leave it, as under a wrap. */
+  readonly activity: number;
+  /** Coefficient of the film of condensate that runs off it [W/(m² K)]; none: no resistance but the air's. */
+  readonly condensate?: number;
+}
+
+/** A grey surface that the piece sees: walls at the medium's temperature, or a source at its own [°C]. */
+export interface Radiator {
+  readonly C?: number;
+  /** Of the exchange, 0–1: emissivities and view together. */
+  readonly emissivity: number;
+}
+
+/** What crosses the surface beside h·(medium − T). */
+export interface Surface {
+  /** Between the outer face and the food: film, mould wall [m² K/W]. */
+  readonly resistance?: number;
+  readonly vapour?: Vapour;
+  readonly radiators?: readonly Radiator[];
+  /** Radiant heat that is absorbed [W/m²]. */
+  readonly flux?: number;
+  /** Fat ladled over it: temperature [°C], coefficient under it [W/(m² K)], share of the time, 0–1. */
+  readonly ladle?: { readonly C: number; readonly h: number; readonly share: number };
+}
+
 export interface Stage {
   readonly name: string;
   readonly medium: MediumTemperature;
-  /** Surface heat-transfer coefficient [W/(m² K)], film and mould resistances already folded in. */
+  /**
+   * Surface heat-transfer coefficient [W/(m² K)], film and mould resistances already folded in. With a `surface` it is that
+   * of dry air alone, and resistances stand there.
+   */
   readonly h: number;
+  readonly surface?: Surface;
   readonly until: Until;
 }
 
@@ -118,6 +154,13 @@ export interface StageResult {
   readonly surface: number;
   readonly mean: number;
   readonly coldSpot: number;
+  /** Water that dried off and that settled on it during the stage [kg, as the mass]; only where vapour is exchanged. */
+  readonly water?: Water;
+}
+
+export interface Water {
+  readonly lost: number;
+  readonly settled: number;
 }
 
 /** Time series; every array has the length of `t` [s]; temperatures [°C]; lethality [s at the reference]. */

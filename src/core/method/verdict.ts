@@ -1,4 +1,5 @@
 /** What a cook's result means: whether the coldest point holds, when, and what the carry-over did. */
+import { restingAt } from '../heat/surface.ts';
 import type { CookProblem, CookResult, Place, Stage } from '../heat/types.ts';
 
 /** Why a result must not be read as an answer, although the arithmetic came to an end. */
@@ -91,7 +92,8 @@ export function mediumAtEnd(stage: Stage, duration: number): number {
 
 /**
  * Index of the stage that ends with lifting out of the heat [-].
- * Equation: the last stage whose medium, at its end, is hotter than the body's mean was at its beginning.
+ * Equation: the last stage whose medium (or, where more than the medium acts on it, whose resting surface), at its end, is
+ * hotter than the body's mean was at its beginning.
  * Parameters: `problem`, and `result` of that same problem; `cookStages` how many of the stages are the cook's own
  * (1 … number of stages), the answer when no stage heats.
  * Assumptions: a stage that only holds what it found (rest in a warm place) does not heat.
@@ -103,7 +105,9 @@ export function heatingStageOf(problem: CookProblem, result: CookResult, cookSta
   for (let i = result.stages.length - 1; i >= 0; i--) {
     const { start, end } = result.stages[i];
     const mean = i === 0 ? problem.start : result.stages[i - 1].mean;
-    if (end > start && mediumAtEnd(problem.stages[i], end - start) > mean) return i;
+    const stage = problem.stages[i];
+    // What a surface is warmed or cooled towards: the medium, or where it rests that is grilled, basted, or dries.
+    if (end > start && restingAt(stage, mediumAtEnd(stage, end - start)) > mean) return i;
   }
   return Math.max(0, Math.min(cookStages, result.stages.length) - 1);
 }

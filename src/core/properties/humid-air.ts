@@ -113,3 +113,37 @@ export function wetBulb(C: number, vapour: number, pressure: number): number {
   if (lack(top) >= 0) return top;
   return bracketedRoot(lack, 0, top, 1e-10).x;
 }
+
+/**
+ * Pressure of the vapour in air of which the wet bulb is known [Pa].
+ *
+ *     Y = [(2501 − 2.326·T_w)·Y_sat(T_w) − 1.006·(T − T_w)]/(2501 + 1.86·T − 4.186·T_w),  p_v = P·Y/(0.62198 + Y)
+ *
+ * @param C temperature of the air [°C], 0 to 350
+ * @param wet bulb [°C], 0 up to the air's temperature and below boiling
+ * @param pressure of the air [Pa], 20 000 to 400 000
+ * Assumes what `wetBulb` does; a wet bulb lower than that of air without any vapour is refused.
+ * Checked by going there and back.
+ * @example vapourOfWetBulb(150, 57.48, 101325) / 1000 // → 12.35
+ * Source: ashrae-fundamentals-psychrometrics
+ */
+export function vapourOfWetBulb(C: number, wet: number, pressure: number): number {
+  if (!(C >= 0 && C <= 350)) throw new OutOfRange('air', `${C} °C`, '0 to 350 °C');
+  checkAirPressure(pressure);
+  const boiling = saturationTemperature(pressure);
+  if (!(wet >= 0 && wet <= C && wet < boiling))
+    throw new OutOfRange(
+      'wet bulb',
+      `${wet} °C in air of ${C} °C`,
+      `0 °C to the air's own, below boiling (${boiling.toFixed(1)} °C)`,
+    );
+  const saturated = humidityRatio(saturationPressure(wet), pressure);
+  const Y = ((2501 - 2.326 * wet) * saturated - 1.006 * (C - wet)) / (2501 + 1.86 * C - 4.186 * wet);
+  if (!(Y >= 0))
+    throw new OutOfRange(
+      'wet bulb',
+      `${wet} °C in air of ${C} °C`,
+      `${wetBulb(C, 0, pressure).toFixed(1)} °C or more: that of air without vapour`,
+    );
+  return (pressure * Y) / (waterToAir + Y);
+}

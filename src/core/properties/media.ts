@@ -18,7 +18,62 @@ export interface Medium {
   readonly source: string;
   readonly confidence: Confidence;
   readonly note?: string;
+  /** Air, steam and air: its coefficient without radiation and without vapour [W/(m² K)], for where those are computed by themselves. */
+  readonly dry?: Dry;
+  /** It boils: its temperature follows the pressure. */
+  readonly boils?: true;
+  /** What must be said of it beside its temperature. */
+  readonly needs?: 'radiation' | 'ladle';
 }
+
+export interface Dry {
+  readonly h: number;
+  readonly low: number;
+  readonly high: number;
+  readonly source: string;
+  readonly what: string;
+}
+
+/** Blown air across a cylinder of 40 mm, and still air round one; worked out with the correlations of `humid-air-convection.ts`. */
+const blown = (h: number, low: number, high: number, what: string): Dry => ({
+  h,
+  low,
+  high,
+  source: 'churchill-bernstein-1977',
+  what,
+});
+const still = (h: number, low: number, high: number, what: string): Dry => ({
+  h,
+  low,
+  high,
+  source: 'churchill-chu-1975',
+  what,
+});
+
+/** Film of water that steam leaves on what it condenses on [W/(m² K)]: the customary figure for steam on food. */
+export const condensateFilm = {
+  h: 5000,
+  low: 2000,
+  high: 12_000,
+  source: 'pannu-castaigne-arul',
+  confidence: 'secondary' as Confidence,
+} as const;
+
+/** Share of black radiation that food and oven walls exchange [-]; handbooks give 0.9 and more for wet and fatty surfaces. */
+export const foodEmissivity = {
+  value: 0.9,
+  source: 'from-memory',
+  confidence: 'memory' as Confidence,
+} as const;
+
+/** Coefficient under ladled fat [W/(m² K)]: that of fat that does not bubble, up to that of frying. */
+export const ladledFat = {
+  h: 300,
+  low: 150,
+  high: 1000,
+  source: 'own-assumption',
+  confidence: 'assumption' as Confidence,
+} as const;
 
 export const media = {
   steam: {
@@ -31,6 +86,7 @@ export const media = {
     source: 'pannu-castaigne-arul',
     confidence: 'secondary',
     note: 'saturated steam with little air; published from 400 to 12 000, customary 5000',
+    boils: true,
   },
   'low-temperature steam': {
     h: 400,
@@ -41,6 +97,7 @@ export const media = {
     source: 'own-computation',
     confidence: 'computed',
     note: 'steam and air saturated at that temperature: condensation through a film of air, 15 W/(m² K) dry',
+    dry: blown(15, 8, 25, 'air at 0.4 to 2 m/s across a cylinder of 40 mm'),
   },
   'water bath': {
     h: 300,
@@ -71,6 +128,7 @@ export const media = {
     usual: 100,
     source: 'cengel-heat-transfer',
     confidence: 'secondary',
+    boils: true,
   },
   'ice water': {
     h: 200,
@@ -103,6 +161,7 @@ export const media = {
     source: 'ryland-2006',
     confidence: 'secondary',
     note: 'free convection and radiation; hams measured 5 to 9',
+    dry: still(5, 3, 8, 'air that rises by itself round a cylinder of 40 mm'),
   },
   'blast chiller': {
     h: 28,
@@ -114,6 +173,7 @@ export const media = {
     source: 'incropera-dewitt',
     confidence: 'computed',
     note: 'air at 1 to 5 m/s across a cylinder of 40 mm, and some evaporation',
+    dry: blown(24, 15, 40, 'air at 1 to 5 m/s across a cylinder of 40 mm'),
   },
   'still air': {
     h: 10,
@@ -125,6 +185,7 @@ export const media = {
     source: 'incropera-dewitt',
     confidence: 'computed',
     note: 'free convection on a cylinder of 40 mm, and radiation at emissivity 0.9',
+    dry: still(5, 3, 8, 'air that rises by itself round a cylinder of 40 mm'),
   },
   'still oven': {
     h: 19,
@@ -135,6 +196,7 @@ export const media = {
     source: 'chang-1998',
     confidence: 'secondary',
     note: 'a drying surface stays cooler than this predicts',
+    dry: still(8, 5, 12, 'air that rises by itself round a cylinder of 40 mm'),
   },
   'fan oven': {
     h: 30,
@@ -145,6 +207,7 @@ export const media = {
     source: 'baik-1999',
     confidence: 'secondary',
     note: 'a drying surface stays cooler than this predicts',
+    dry: blown(20, 12, 35, 'air at 0.5 to 4 m/s across a cylinder of 40 mm'),
   },
   'frying oil': {
     h: 400,
@@ -167,6 +230,32 @@ export const media = {
     source: 'sosa-morales-2006',
     confidence: 'secondary',
     note: 'pork in oil at 90 to 110 °C measured 188 to 226',
+  },
+  'radiant grill': {
+    h: 8,
+    low: 5,
+    high: 15,
+    coldest: 0,
+    hottest: 250,
+    usual: 30,
+    source: 'churchill-chu-1975',
+    confidence: 'computed',
+    note: 'the air round the piece; what the grill sends must be given, as absorbed heat or as the temperature of its source',
+    dry: still(8, 5, 15, 'air that rises by itself round a cylinder of 40 mm'),
+    needs: 'radiation',
+  },
+  'ladled fat': {
+    h: 8,
+    low: 5,
+    high: 15,
+    coldest: 0,
+    hottest: 250,
+    usual: 30,
+    source: 'churchill-chu-1975',
+    confidence: 'computed',
+    note: 'the air between two ladles; the fat is averaged over time, and no measurement of it was found',
+    dry: still(8, 5, 15, 'air that rises by itself round a cylinder of 40 mm'),
+    needs: 'ladle',
   },
 } as const satisfies Record<string, Medium>;
 
