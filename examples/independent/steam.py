@@ -69,10 +69,12 @@ for Ta in (60, 80, 85, 90, 95, 98):
 for Ts in (10, 50):
     kept[f"80 at half on {Ts}"] = effective(80, Ts, rh=0.5)
 
-# Pure steam on a lying cylinder; film of water at 80 °C: 971.7 kg/m³, 0.6692 W/(m K), 3.51e-4 Pa s, 4197 J/(kg K)
+# Pure steam on a lying cylinder; water of the film from a handbook: density, conductivity, viscosity, specific heat
+WATER = {60: (983.3, 0.654, 4.67e-4, 4185), 80: (971.8, 0.670, 3.55e-4, 4197), 95: (961.5, 0.677, 2.97e-4, 4212)}
 for D, Ts in ((0.04, 20), (0.04, 60), (0.04, 90), (0.02, 60)):
-    latent = 2256.4e3 + 0.68 * 4197 * (100 - Ts)
-    kept[f"steam on {D} at {Ts}"] = 0.729 * (9.81 * 971.7 * (971.7 - 0.598) * latent * 0.6692**3 / (3.51e-4 * D * (100 - Ts))) ** 0.25
+    rho, k, mu, c = WATER[(Ts + 100) // 2]
+    latent = 2256.4e3 + 0.68 * c * (100 - Ts)
+    kept[f"steam on {D} at {Ts}"] = 0.729 * (9.81 * rho * (rho - 0.598) * latent * k**3 / (mu * D * (100 - Ts))) ** 0.25
 
 
 # Air by Sutherland's viscosity and conductivity, the gas law, Pr from cp = 1007
