@@ -63,6 +63,35 @@ export const StageInput = z.strictObject({
   hWm2K: z.number().positive().max(100_000).optional(),
   /** Film, mould wall, cloth between medium and food, in series with the surface coefficient [m² K/W]. */
   resistanceM2KW: z.number().min(0).max(1).optional(),
+  /** Nothing can dry off the food: film, bag, foil, a lid on it. */
+  wrapped: z.boolean().optional(),
+  /** Where the kitchen is, or the pressure in the vessel: what steam, boiling water and humid air follow. Default sea level. */
+  altitudeM: z.number().min(-450).max(6_000).optional(),
+  pressureKPa: z.number().min(20).max(400).optional(),
+  /** Boiling water: its salt, % of the brine. */
+  brineSaltPct: z.number().min(0).max(26.4).optional(),
+  /** Air: one of relative humidity (above boiling: share of steam), dew point, wet bulb. Its vapour then condenses, and the surface dries. */
+  humidityPct: z.number().min(0).max(100).optional(),
+  dewPointC: celsius(-60, 143).optional(),
+  wetBulbC: celsius(0, 143).optional(),
+  /** Beside a humidity: water activity of the surface as it dries, default 1 (wet). */
+  surfaceWaterActivity: z.number().min(0).max(1).optional(),
+  /** Beside a humidity or a radiant source: emissivity, default 0.9, and the walls' temperature, default that of the air. */
+  emissivity: z.number().min(0).max(1).optional(),
+  wallC: celsius(-80, 500).optional(),
+  /** Grill: radiant heat absorbed [W/m²], or the temperature of its source and the share of its radiation that is exchanged. */
+  fluxWm2: z.number().min(0).max(100_000).optional(),
+  radiantC: celsius(50, 1_500).optional(),
+  radiantShare: z.number().min(0).max(1).optional(),
+  /** Hot fat ladled over it for `onS` of every `everyS` seconds. */
+  ladle: z
+    .strictObject({
+      fatC: celsius(20, 250),
+      onS: z.number().positive().max(3_600),
+      everyS: z.number().positive().max(3_600),
+      hWm2K: z.number().min(1).max(5_000).optional(),
+    })
+    .optional(),
   until: UntilInput,
 });
 export type StageInput = z.infer<typeof StageInput>;

@@ -3,20 +3,14 @@ import { z } from 'zod';
 import { Contradiction, OutOfRange } from '../core/errors.ts';
 import { checkProblem } from '../core/heat/check.ts';
 import { cook } from '../core/heat/cook.ts';
-import type {
-  Basis,
-  Body,
-  CookProblem,
-  CookResult,
-  Layer,
-  MediumTemperature,
-  Place,
-  Until,
-} from '../core/heat/types.ts';
-import { mediumNamed, temperatureOf, throughResistance } from '../core/properties/media.ts';
+import type { Basis, Body, CookProblem, CookResult, Layer, Place, Until } from '../core/heat/types.ts';
 import { BodyInput, StageInput, TargetInput, type UntilInput } from './body.ts';
+import { mediaRangesOf } from './media-range.ts';
 import { accept, InputProblems, type Problem } from './problem.ts';
 import { celsius, millimetres } from './quantities.ts';
+import { refuse } from './refuse.ts';
+import { stageBasis } from './stage-basis.ts';
+import { surroundingsOf } from './surroundings.ts';
 
 export const ProbeInput = z.strictObject({
   name: z.string().min(1).max(80),
@@ -37,6 +31,8 @@ export const CookInput = z.strictObject({
   probes: z.array(ProbeInput).max(50).optional(),
   /** `coarse` answers a slider at once; `fine`, the default, is the answer that is kept and judged. */
   mode: z.enum(['coarse', 'fine']).optional(),
+  /** Ask also what the published range of each medium means in minutes. */
+  mediaRanges: z.boolean().optional(),
 });
 export type CookInput = z.infer<typeof CookInput>;
 
@@ -60,6 +56,9 @@ export const CookAnswer = z.object({
       surfaceC: z.number(),
       meanC: z.number(),
       coldSpotC: z.number(),
+      /** Where vapour is exchanged: what dried off and what settled, as `massKg` (per metre for cylinder and block, per m² for slab). */
+      waterLostG: z.number().optional(),
+      waterSettledG: z.number().optional(),
     }),
   ),
   lethality: z.object({ min: z.number(), reachedAtMin: z.number().nullable(), passes: z.boolean() }),
@@ -75,8 +74,27 @@ export const CookAnswer = z.object({
   }),
   heatBalancePct: z.number(),
   massKg: z.number(),
+  /** What dried off over all stages, in per cent of the mass, where vapour is exchanged at all. */
+  waterLostPct: z.number().optional(),
   probes: z.array(z.object({ name: z.string(), C: list, lethalityMin: z.number() })),
   basis: z.array(BasisAnswer),
+  /** How long a stage takes at the low end, the default and the high end of its medium's range; null where it never gets there. */
+  mediaRanges: z
+    .array(
+      z.object({
+        stage: z.int(),
+        name: z.string(),
+        medium: z.string(),
+        lowWm2K: z.number(),
+        usualWm2K: z.number(),
+        highWm2K: z.number(),
+        lowMin: z.number().nullable(),
+        usualMin: z.number().nullable(),
+        highMin: z.number().nullable(),
+        source: z.string(),
+      }),
+    )
+    .optional(),
 });
 export type CookAnswer = z.infer<typeof CookAnswer>;
 
@@ -121,46 +139,12 @@ export function toBody(body: BodyInput): Body {
   }
 }
 
-function refuse(path: string, found: string, allowed: string): never {
-  throw new InputProblems([{ path, found, allowed }]);
-}
-
 function toUntil(until: UntilInput): Until {
   if ('min' in until) return { kind: 'time', s: seconds(until.min) };
   const bound = until.atMostMin === undefined ? {} : { atMost: seconds(until.atMostMin) };
   if ('coldestC' in until) return { kind: 'coldest', C: until.coldestC, ...bound };
   if ('warmestC' in until) return { kind: 'warmest', C: until.warmestC, ...bound };
   return { kind: 'lethality', s: seconds(until.lethalityMin), ...bound };
-}
-
-/** Temperature and surface coefficient of a stage, from its numbers or from the table of media. */
-export function surroundingsOf(stage: StageInput, path: string): { medium: MediumTemperature; h: number } {
-  const { medium, mediumC, mediumLog } = stage;
-  if (mediumC !== undefined && mediumLog !== undefined)
-    refuse(`${path}.mediumLog`, 'a log beside mediumC', 'either mediumC or mediumLog');
-  const named = medium === undefined ? undefined : mediumNamed(medium, `${path}.medium`);
-  const h = stage.hWm2K ?? named?.h;
-  if (h === undefined)
-    refuse(`${path}.hWm2K`, 'nothing', 'a surface coefficient, or a medium from the table');
-  let course: MediumTemperature | undefined =
-    mediumC ?? mediumLog?.map((point) => ({ t: seconds(point.min), C: point.C }));
-  if (course === undefined && named !== undefined && medium !== undefined) {
-    if (named.usual === undefined)
-      refuse(
-        `${path}.mediumC`,
-        'nothing',
-        `a temperature: ${medium} may be ${named.coldest} to ${named.hottest} °C`,
-      );
-    course = named.usual;
-  }
-  if (course === undefined)
-    refuse(`${path}.mediumC`, 'nothing', 'mediumC, mediumLog, or a medium that has a usual temperature');
-  if (medium !== undefined) {
-    if (typeof course === 'number') temperatureOf(medium, course, `${path}.mediumC`);
-    else
-      for (const [i, point] of course.entries()) temperatureOf(medium, point.C, `${path}.mediumLog[${i}].C`);
-  }
-  return { medium: course, h: throughResistance(h, stage.resistanceM2KW ?? 0) };
 }
 
 function toPlace(probe: ProbeInput, shape: Body['shape'], path: string): Place {
@@ -203,6 +187,14 @@ export function inInputTerms(error: OutOfRange | Contradiction, problem?: CookPr
     )
     .replace(/\.until\.(s|C)$/, kind === undefined ? '.until' : `.until.${untilKey[kind]}`)
     .replace(/\.until\.atMost$/, '.until.atMostMin')
+    .replace(/\.surface\.ladle\.C$/, '.ladle.fatC')
+    .replace(/\.surface\.(ladle\.h)$/, '.$1')
+    .replace(/\.surface\.vapour\.pressure$/, '.pressureKPa')
+    .replace(/\.surface\.vapour\.partial$/, '.dewPointC')
+    .replace(/\.surface\.vapour\.\w+$/, '.humidityPct')
+    .replace(/\.surface\.radiators\[0\]\.C$/, '.radiantC')
+    .replace(/\.surface\.flux$/, '.fluxWm2')
+    .replace(/\.surface\.resistance$/, '.resistanceM2KW')
     .replace(/\.h$/, '.hWm2K')
     .replace(/\.place\.(\w+)$/, '.$1Mm')
     .replace(/\.(at|diameter|thickness|width|height)$/, '.$1Mm')
@@ -261,35 +253,6 @@ export function toProblem(input: unknown): CookProblem {
   return problem;
 }
 
-/** What a stage's numbers rest on, where they came from the table of media. */
-function mediaBasis(input: CookInput): Basis[] {
-  return input.stages.flatMap((stage): Basis[] => {
-    const basis: Basis[] = [];
-    if (stage.medium !== undefined && stage.hWm2K === undefined) {
-      const { h, low, high, source, confidence, note } = mediumNamed(stage.medium);
-      const remark = note === undefined ? '' : `; ${note}`;
-      basis.push({
-        what: `${stage.name}: surface coefficient of ${stage.medium}, ${h} W/(m² K) (${low} to ${high}${remark})`,
-        source,
-        confidence,
-      });
-    } else {
-      basis.push({
-        what: `${stage.name}: surface coefficient ${stage.hWm2K} W/(m² K) as given`,
-        source: 'user-input',
-        confidence: 'assumption',
-      });
-    }
-    if (stage.resistanceM2KW !== undefined && stage.resistanceM2KW > 0)
-      basis.push({
-        what: `${stage.name}: ${stage.resistanceM2KW} m² K/W of wrap or mould in series with it`,
-        source: 'user-input',
-        confidence: 'assumption',
-      });
-    return basis;
-  });
-}
-
 const mm = (m: number | undefined) => (m ?? 0) * 1000;
 const min = (s: number) => s / 60;
 
@@ -297,6 +260,8 @@ const min = (s: number) => s / 60;
 export function toAnswer(result: CookResult, more: readonly Basis[] = []): CookAnswer {
   const { coldSpot, history: h, mesh } = result;
   const flat = mesh.shape === 'slab' || mesh.shape === 'block';
+  const exchanging = result.stages.flatMap(({ water }) => water ?? []);
+  const lost = exchanging.reduce((sum, water) => sum + water.lost, 0);
   return {
     coldSpot: flat
       ? { xMm: mm(coldSpot.x), yMm: mm(coldSpot.y) }
@@ -311,6 +276,9 @@ export function toAnswer(result: CookResult, more: readonly Basis[] = []): CookA
       surfaceC: stage.surface,
       meanC: stage.mean,
       coldSpotC: stage.coldSpot,
+      ...(stage.water === undefined
+        ? {}
+        : { waterLostG: 1000 * stage.water.lost, waterSettledG: 1000 * stage.water.settled }),
     })),
     lethality: {
       min: min(result.lethality.s),
@@ -329,6 +297,7 @@ export function toAnswer(result: CookResult, more: readonly Basis[] = []): CookA
     },
     heatBalancePct: result.heatBalancePct,
     massKg: result.mass,
+    ...(exchanging.length === 0 ? {} : { waterLostPct: (100 * lost) / result.mass }),
     probes: result.probes.map((probe) => ({
       name: probe.name,
       C: [...probe.C],
@@ -355,5 +324,7 @@ export function runCook(input: unknown, options: RunOptions = {}): CookAnswer {
       }),
     problem,
   );
-  return toAnswer(result, mediaBasis(accepted));
+  const answer = toAnswer(result, accepted.stages.flatMap(stageBasis));
+  if (accepted.mediaRanges !== true) return answer;
+  return { ...answer, mediaRanges: mediaRangesOf(accepted.stages, problem, result) };
 }

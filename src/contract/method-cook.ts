@@ -18,10 +18,14 @@ function resistanceOf(steps: readonly Step[]): number {
   return steps.reduce((sum, step) => sum + (step.kind === 'wrap' ? wrapResistance(step) : 0), 0);
 }
 
-/** The stages with a further resistance in series with their own. */
+/** The stages with a further resistance in series with their own: what is wrapped does not dry either. */
 function behind(stages: readonly StageInput[], resistance: number): StageInput[] {
   if (resistance === 0) return [...stages];
-  return stages.map((stage) => ({ ...stage, resistanceM2KW: (stage.resistanceM2KW ?? 0) + resistance }));
+  return stages.map((stage) => ({
+    ...stage,
+    resistanceM2KW: (stage.resistanceM2KW ?? 0) + resistance,
+    wrapped: true,
+  }));
 }
 
 /** Steps after which what was cooked is no longer in the programme of that cook step. */
