@@ -232,6 +232,17 @@ export const sources: Record<string, Source> = {
       'Density of sodium chloride solutions at 20 °C with temperature slope, after Poradnik fizykochemiczny (WNT, Warsaw 1974) and the International Critical Tables.',
     year: 1974,
   },
+  'rogers-pitzer-1982': {
+    citation:
+      'Rogers, P. S. Z. & Pitzer, K. S. (1982). Volumetric properties of aqueous sodium chloride solutions. Journal of Physical and Chemical Reference Data 11(1), 15–81; as tabulated in the CRC Handbook of Chemistry and Physics.',
+    year: 1982,
+    remembered: true,
+  },
+  'smithsonian-tables-1956': {
+    citation:
+      'Forsythe, W. E. (1956). Smithsonian Physical Tables, 9th ed., Smithsonian Institution, Washington: freezing point lowering by electrolytes; as tabulated in the CRC Handbook of Chemistry and Physics.',
+    year: 1956,
+  },
   'langes-handbook-5-13': {
     citation: 'Lange’s Handbook of Chemistry, table 5.13, freezing points of sodium chloride solutions.',
   },
