@@ -1,11 +1,14 @@
 /** What the command line can do: one entry a verb. A new verb is a new entry and nothing else. */
 import type { z } from 'zod';
+import { runCarve } from '../contract/carve.ts';
+import { CarveInput } from '../contract/carve-input.ts';
 import { CookInput, runCook } from '../contract/cook.ts';
 import { runCure } from '../contract/cure.ts';
 import { CureInput } from '../contract/cure-input.ts';
 import { FitInput, runFit } from '../contract/fit.ts';
 import { GrowInput, LimitsInput, runGrow, runLimits } from '../contract/grow.ts';
 import { JudgeInput, listRules, runJudge } from '../contract/judge.ts';
+import { KeepInput, runKeep } from '../contract/keep.ts';
 
 import { runSure } from '../contract/sure.ts';
 import { SureInput, studyOf } from '../contract/sure-input.ts';
@@ -88,10 +91,21 @@ export const verbs: Readonly<Record<string, Verb>> = {
     input: CureInput,
     run: (input) => runCure(input),
   },
+  carve: {
+    summary:
+      'a breakdown of weighed animals: yields and how sure they are, what is missing, cost of the parts',
+    input: CarveInput,
+    run: (input) => runCarve(input),
+  },
   judge: {
     summary: 'a measured log against named rules',
     input: JudgeInput,
     run: (input) => runJudge(input),
+  },
+  keep: {
+    summary: 'how long a food may be kept, by the earliest rule that applies',
+    input: KeepInput,
+    run: (input) => runKeep(input),
   },
   rules: {
     summary: 'the rules a log can be judged by; takes no file',

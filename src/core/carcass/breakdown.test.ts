@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { Contradiction, OutOfRange } from '../errors.ts';
 import { type CostedNode, type CostRule, jointCost, type PieceMoney, usableCost } from './joint-cost.ts';
+import { keptFromBin } from './kept-from-bin.ts';
 import { type BalancedNode, type BreakdownNode, balanceOf, type Weighing } from './mass-balance.ts';
 import { shareOut } from './share-out.ts';
 import { milligrams } from './weight.ts';
@@ -106,14 +107,15 @@ describe('shareOut', () => {
           const shares = shareOut(amount, weights);
           expect(shares.reduce((a, b) => a + BigInt(b), 0n)).toBe(BigInt(amount));
           const size = BigInt(Math.abs(amount));
-          shares.forEach((share, i) => {
+          const fair = shares.every((share, i) => {
             const low = (size * weights[i]!) / sum;
-            expect([low, low + 1n]).toContain(BigInt(Math.abs(share)));
-            if (weights[i] === 0n) expect(share).toBe(0);
-            weights.forEach((w, j) => {
-              if (w > weights[i]!) expect(Math.abs(shares[j]!)).toBeGreaterThanOrEqual(Math.abs(share));
-            });
+            const near = [low, low + 1n].includes(BigInt(Math.abs(share)));
+            const ordered = weights.every(
+              (w, j) => w <= weights[i]! || Math.abs(shares[j]!) >= Math.abs(share),
+            );
+            return near && ordered && (weights[i] !== 0n || share === 0);
           });
+          expect(fair).toBe(true);
         },
       ),
       { numRuns: 10_000 },
@@ -286,5 +288,19 @@ describe('usableCost', () => {
     const base = { cost: 1, kg: 1, trimLoss: 0, cookingLoss: 0, labourMin: 0, labourPerHour: 0 };
     expect(() => usableCost({ ...base, cookingLoss: 1 })).toThrow(OutOfRange);
     expect(() => usableCost({ ...base, kg: 0 })).toThrow(OutOfRange);
+  });
+});
+
+describe('keptFromBin', () => {
+  test('one figure, and nothing where none was published', () => {
+    expect(keptFromBin('goose', 3.2)).toMatchObject({
+      kgCO2e: 6,
+      perKg: 1.84,
+      meaning: expect.stringMatching(/proxy.*no saving/),
+    });
+    expect(keptFromBin('lamb', 0)?.kgCO2e).toBe(0);
+    expect(keptFromBin('deer', 3)).toBe(null);
+    expect(keptFromBin('constructor', 3)).toBe(null);
+    expect(() => keptFromBin('pig', -1)).toThrow(OutOfRange);
   });
 });

@@ -3,10 +3,10 @@
  * to: a later one of the same piece stands, the earlier ones stay beside it.
  */
 import { Contradiction, OutOfRange } from '../errors.ts';
+import type { Becomes } from '../properties/breakdown-trees.ts';
 import { gramsText, milligrams } from './weight.ts';
 
-/** What becomes of a piece: cut on or kept, run out as drip, or bone and trim that nobody keeps. */
-export type Becomes = 'part' | 'drip' | 'bone and waste';
+export type { Becomes };
 
 /** A piece and what it is cut into. The root is an animal, or several cut together. */
 export interface BreakdownNode {

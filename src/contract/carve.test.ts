@@ -1,0 +1,217 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { runCarve } from './carve.ts';
+import { CarveAnswer } from './carve-answer.ts';
+import { InputProblems } from './problem.ts';
+
+/** Three geese, invented. */
+const geese = {
+  species: 'goose',
+  animals: [
+    {
+      liveKg: 5.4,
+      dressedKg: 3.7,
+      costTotal: 42,
+      parts: [
+        { part: 'legs', kg: 0.8 },
+        { part: 'breast', kg: 1.2 },
+        { part: 'neck', kg: 0.2 },
+        { part: 'frame', kg: 1.4 },
+      ],
+    },
+    {
+      liveKg: 5.2,
+      dressedKg: 3.6,
+      costTotal: 41,
+      parts: [
+        { part: 'legs', kg: 0.76 },
+        { part: 'breast', kg: 1.2 },
+        { part: 'neck', kg: 0.18 },
+        { part: 'frame', kg: 1.4 },
+      ],
+    },
+    {
+      liveKg: 5.6,
+      dressedKg: 3.9,
+      costTotal: 44,
+      parts: [
+        { part: 'legs', kg: 0.9 },
+        { part: 'breast', kg: 1.25 },
+        { part: 'neck', kg: 0.22 },
+        { part: 'frame', kg: 1.45 },
+      ],
+    },
+  ],
+};
+const problemsOf = (input: unknown) => {
+  try {
+    runCarve(input);
+  } catch (error) {
+    if (error instanceof InputProblems)
+      return error.problems.map((p) => `${p.path}: ${p.found} | ${p.allowed}`);
+    throw error;
+  }
+  return [];
+};
+const changed = (change: (copy: typeof geese & Record<string, unknown>) => void) => {
+  const copy = structuredClone(geese) as typeof geese & Record<string, unknown>;
+  change(copy);
+  return copy;
+};
+
+describe('runCarve', () => {
+  test('means, spread, interval and animals still to weigh, by hand', () => {
+    const answer = runCarve({ ...geese, precisionPct: 10 });
+    expect(CarveAnswer.parse(answer)).toEqual(answer);
+    const legs = answer.parts[0]!;
+    const x = [80 / 3.7, 76 / 3.6, 90 / 3.9];
+    const mean = (x[0]! + x[1]! + x[2]!) / 3;
+    const sd = Math.sqrt(x.reduce((s, v) => s + (v - mean) ** 2, 0) / 2);
+    expect(legs.meanPct).toBeCloseTo(mean, 10);
+    expect(legs.sdPct).toBeCloseTo(sd, 10);
+    // Student's t for 2 degrees of freedom, as tables have it: 4.303.
+    expect(legs.high95! - mean).toBeCloseTo((4.302653 * sd) / Math.sqrt(3), 5);
+    expect(mean - legs.low95!).toBeCloseTo((4.302653 * sd) / Math.sqrt(3), 5);
+    // 3.182 sd/2 and 2.776 sd/√5 against a tenth of the mean.
+    expect((3.182 * sd) / 2 <= mean / 10).toBe(true);
+    expect(legs).toMatchObject({ animals: 3, kgTotal: 2.46, animalsForPrecision: 4, moreAnimals: 1 });
+    expect(answer.unaccountedPct).toBeCloseTo((100 * (0.1 + 0.06 + 0.08)) / 11.2, 10);
+    expect(answer.dressingPct).toBeCloseTo((100 * 11.2) / 16.2, 10);
+    expect(answer.middleAnimal?.shares.reduce((s, p) => s + p.pct, 0)).toBeCloseTo(100, 9);
+  });
+  test('cost by weight, by value and by shares; in hundredths it closes', () => {
+    const answer = runCarve({
+      ...geese,
+      values: { legs: 14, breast: 26, neck: 3, frame: 0 },
+      shares: { legs: 1, breast: 2, neck: 0.5, frame: 0 },
+    });
+    const kg = { legs: 2.46, breast: 3.65, neck: 0.6, frame: 4.25 };
+    const worth = 2.46 * 14 + 3.65 * 26 + 0.6 * 3;
+    for (const name of Object.keys(kg)) expect(answer.costPerKg.weight[name]).toBeCloseTo(127 / 10.96, 9);
+    expect(answer.costPerKg.value?.legs).toBeCloseTo((127 * 14) / worth, 9);
+    expect(answer.costPerKg.value?.frame).toBe(0);
+    expect(answer.costPerKg.shares?.breast).toBeCloseTo((127 * 2) / 3.5 / 3.65, 9);
+    const { total, ...rules } = answer.costHundredths;
+    expect(total).toBe(12_700);
+    for (const rule of Object.values(rules))
+      expect(Object.values(rule!).reduce((a, b) => a + b, 0)).toBe(12_700);
+  });
+  test('waste carries nothing, a credit is taken off, disposal is put on', () => {
+    const money = { values: { legs: 14, breast: 26, neck: 3, frame: -0.4 }, credited: ['neck'] };
+    const { costPerKg, cautions } = runCarve({ ...geese, ...money });
+    const rest = 127 - 0.6 * 3 + 4.25 * 0.4;
+    expect(costPerKg.weight).toEqual({
+      legs: expect.closeTo(rest / 6.11, 9),
+      breast: expect.closeTo(rest / 6.11, 9),
+      neck: expect.closeTo(3, 9),
+      frame: expect.closeTo(-0.4, 9),
+    });
+    expect(cautions.join()).toMatch(/rid of frame/);
+    expect(runCarve({ ...geese, wasted: ['frame'] }).costPerKg.weight).toMatchObject({
+      frame: 0,
+      legs: expect.closeTo(127 / 6.71, 9),
+    });
+  });
+  test('one animal: a mean, and no spread made up', () => {
+    const answer = runCarve({ ...geese, animals: geese.animals.slice(0, 1) });
+    expect(answer.parts[2]).toMatchObject({
+      part: 'neck',
+      sdPct: null,
+      low95: null,
+      high95: null,
+      animalsForPrecision: null,
+      moreAnimals: null,
+    });
+    expect(answer.costPerKg).toMatchObject({ value: null, shares: null });
+    expect(answer.cautions[0]).toMatch(/^One animal/);
+  });
+  test('a published study counts as animals, and is cited', () => {
+    const { parts, basis } = runCarve({ ...geese, published: { study: 'goose-india-dressed', animals: 4 } });
+    const neck = parts.find((p) => p.part === 'neck')!;
+    expect(neck.byRatio).toMatchObject({ publishedPct: expect.closeTo(10.587, 9), publishedAnimals: 4 });
+    expect(neck.byRatio.centrePct).toBeGreaterThan(neck.meanPct);
+    expect(parts.find((p) => p.part === 'frame')!.byRatio.publishedPct).toBe(null);
+    expect(basis.some((b) => b.source === 'geese-india-2013' && b.citation.length > 20)).toBe(true);
+    expect(problemsOf({ ...geese, published: { study: 'goose-india', animals: 4 } })[0]).toMatch(
+      /published\.study: an unknown study.*perhaps goose-india-dressed/,
+    );
+    expect(problemsOf({ ...geese, published: { study: 'ahdb-pig', animals: 4 } })[0]).toMatch(/of the live/);
+  });
+  test('a slip of the scale is told and kept; suppliers and cutters apart; learning', () => {
+    const animals = Array.from({ length: 8 }, (_, i) => ({
+      dressedKg: 4,
+      costTotal: 40,
+      supplier: i % 2 === 0 ? 'Hill' : 'Vale',
+      cutter: 'Ash',
+      parts: [{ part: 'neck', kg: i === 7 ? 0.6 : 0.2 + 0.004 * Math.log2(i + 1) }],
+    }));
+    const { apart, groups, learning, parts } = runCarve({ species: 'goose', animals });
+    expect(apart).toEqual([expect.objectContaining({ animal: 'animal 8', index: 7, part: 'neck', pct: 15 })]);
+    expect(parts[0]?.animals).toBe(8);
+    expect(groups.map((g) => [g.by, g.name, g.animals])).toEqual([
+      ['supplier', 'Hill', 4],
+      ['supplier', 'Vale', 4],
+      ['cutter', 'Ash', 8],
+    ]);
+    const taught = runCarve({ species: 'goose', animals: animals.slice(0, 7) });
+    expect(taught.learning[0]).toMatchObject({ cutter: 'Ash', verdict: 'rising' });
+    expect(taught.learning[0]!.perDoublingPct).toBeCloseTo(0.1, 2);
+    expect(learning).toHaveLength(1);
+  });
+  test('refuses what is wrong, with place, finding and what is allowed', () => {
+    const parts = (i: number) => (g: typeof geese) => g.animals[i]!.parts;
+    expect(problemsOf(changed((g) => parts(1)(g).push({ part: 'liver', kg: 0.1 })))).toEqual([
+      'animals[1].parts: 3.64 kg of parts | at most 3.6 kg, what the animal weighed dressed, and 0.003 kg for the scales',
+    ]);
+    expect(problemsOf(changed((g) => parts(0)(g).push({ part: 'neck', kg: 0.01 })))[0]).toMatch(
+      /^animals\[0\]\.parts\[4\]\.part: "neck" a second time/,
+    );
+    expect(problemsOf(changed((g) => (parts(2)(g)[1]!.kg = -0.1)))).toEqual([
+      'animals[2].parts[1].kg: -0.1 | at least 0',
+    ]);
+    expect(problemsOf(changed((g) => (g.animals[0]!.dressedKg = 6)))[0]).toMatch(
+      /animals\[0\]\.dressedKg: 6 kg \| at most 5\.4 kg/,
+    );
+    expect(problemsOf(changed((g) => (g.mood = 3)))[0]).toMatch(/^mood: an unknown key/);
+    expect(problemsOf({ ...geese, values: { leg: 14 } })[0]).toMatch(
+      /values\.leg: a part that no animal.*legs/,
+    );
+    expect(problemsOf({ ...geese, credited: ['neck'] })[0]).toMatch(/credited\[0\]: "neck" without a price/);
+    expect(problemsOf({ ...geese, shares: { legs: 1 } })).toHaveLength(3);
+    expect(problemsOf({ ...geese, values: { legs: 0 } })[0]).toMatch(/^values: no part that carries cost/);
+    expect(problemsOf({ ...geese, animals: [] })[0]).toMatch(/^animals: an empty list/);
+    expect(problemsOf(changed((g) => (g.animals[0]!.dressedKg = Number.NaN))).length).toBeGreaterThan(0);
+  });
+  test('whatever the names and weights: an answer without NaN, or problems', () => {
+    const name = fc.oneof(fc.constantFrom('constructor', '__proto__', 'toString', 'neck', ' '), fc.string());
+    const animal = fc.record({
+      dressedKg: fc.double({ min: 0.001, max: 300, noNaN: true }),
+      costTotal: fc.double({ min: 0, max: 5000, noNaN: true }),
+      parts: fc.array(fc.record({ part: name, kg: fc.double({ min: 0, max: 60, noNaN: true }) }), {
+        minLength: 1,
+        maxLength: 6,
+      }),
+    });
+    let answered = 0;
+    fc.assert(
+      fc.property(fc.array(animal, { minLength: 1, maxLength: 5 }), (animals) => {
+        const fit = animals.map((a) => {
+          const sum = a.parts.reduce((s, p) => s + p.kg, 0);
+          return sum > a.dressedKg ? { ...a, dressedKg: Math.min(5000, sum * 1.05) } : a;
+        });
+        const input = { species: 'pig', animals: fit, values: { neck: 3 } };
+        const text = JSON.stringify(input);
+        const found = problemsOf(JSON.parse(text));
+        if (found.length > 0) return;
+        answered++;
+        const walk = (value: unknown): void => {
+          if (typeof value === 'number') expect(Number.isFinite(value)).toBe(true);
+          else if (typeof value === 'object' && value !== null) Object.values(value).forEach(walk);
+        };
+        walk(runCarve(JSON.parse(text)));
+      }),
+      { numRuns: 400 },
+    );
+    expect(answered).toBeGreaterThan(5);
+  });
+});

@@ -1,0 +1,177 @@
+/** `carve`: a breakdown of weighed animals, from JSON to JSON (kg, major units of money). */
+
+import { type CostedNode, type CostRule, jointCost, type PieceMoney } from '../core/carcass/joint-cost.ts';
+import type { BreakdownNode } from '../core/carcass/mass-balance.ts';
+import { type BalancedNode, balanceOf, type Weighing } from '../core/carcass/mass-balance.ts';
+import { Contradiction } from '../core/errors.ts';
+import type { CarveAnswer } from './carve-answer.ts';
+import { basisOf, carveCautions } from './carve-cautions.ts';
+import { type AnimalInput, CarveInput } from './carve-input.ts';
+import { priorsOf, yieldsOf } from './carve-yields.ts';
+import { accept, InputProblems, type Problem } from './problem.ts';
+
+/** Weights are taken to the milligram. */
+const grams = (kg: number) => Math.round(kg * 1e6) / 1000;
+const kilograms = (mg: number) => mg / 1e6;
+/** One weighing on scales that show whole grams. */
+const usualAccuracyG = 0.5;
+
+const animalName = (animal: AnimalInput, index: number) => animal.name ?? `animal ${index + 1}`;
+
+/** The balance of one animal, or what is wrong with it. */
+function balanced(animal: AnimalInput, index: number, accuracy: number): BalancedNode | Problem {
+  const root: BreakdownNode = {
+    id: 'whole',
+    name: animalName(animal, index),
+    becomes: 'part',
+    children: animal.parts.map(({ part }) => ({ id: idOf(part), name: part, becomes: 'part' as const })),
+  };
+  const weighings: Weighing[] = [
+    { node: 'whole', grams: grams(animal.dressedKg), accuracy },
+    ...animal.parts.map(({ part, kg }) => ({ node: idOf(part), grams: grams(kg), accuracy })),
+  ];
+  const sum = animal.parts.reduce((total, { kg }) => total + Math.round(kg * 1e6), 0);
+  const tolerance = (animal.parts.length + 1) * Math.round(accuracy * 1000);
+  const whole = Math.round(animal.dressedKg * 1e6);
+  if (sum > whole + tolerance)
+    return {
+      path: `animals[${index}].parts`,
+      found: `${kilograms(sum)} kg of parts`,
+      allowed: `at most ${animal.dressedKg} kg, what the animal weighed dressed, and ${kilograms(tolerance)} kg for the scales`,
+    };
+  return balanceOf(root, weighings);
+}
+
+/** A part's id in the engine's records: no name of a part can be a word of the language. */
+const idOf = (part: string) => `part ${part}`;
+
+/** All animals as one lot: the parts of the same name together. */
+function lotOf(input: CarveInput): BalancedNode {
+  const mg = new Map<string, number>();
+  for (const { parts } of input.animals)
+    for (const { part, kg } of parts) mg.set(part, (mg.get(part) ?? 0) + Math.round(kg * 1e6));
+  const leaf = (name: string, weight: number): BalancedNode => ({
+    id: idOf(name),
+    name,
+    becomes: input.wasted?.includes(name) === true ? 'bone and waste' : 'part',
+    mg: weight,
+    weighed: true,
+    superseded: [],
+    balance: null,
+    children: [],
+  });
+  return {
+    ...leaf(
+      '',
+      [...mg.values()].reduce((a, b) => a + b, 0),
+    ),
+    name: input.species,
+    becomes: 'part',
+    children: [...mg].map(([name, weight]) => leaf(name, weight)),
+  };
+}
+
+/** Money to whole hundredths, and prices per kg in hundredths. */
+const hundredths = (money: number) => Math.round(money * 100);
+
+function costed(
+  lot: BalancedNode,
+  total: number,
+  rule: CostRule,
+  input: CarveInput,
+  path: string,
+): CostedNode {
+  const money: Record<string, PieceMoney> = {};
+  const values = new Map(Object.entries(input.values ?? {}));
+  for (const { id, name, becomes } of lot.children) {
+    const value = values.get(name);
+    const credited = input.credited?.includes(name) === true;
+    // By value a part without a price is worth nothing; that is said in the cautions.
+    if (value !== undefined || (rule.by === 'value' && becomes === 'part'))
+      money[id] = { pricePerKg: (value ?? 0) * 100, credited };
+  }
+  try {
+    return jointCost(lot, total, rule, money);
+  } catch (error) {
+    if (error instanceof Contradiction)
+      throw new InputProblems([
+        {
+          path,
+          found: `no part that carries cost by ${rule.by}, and a cost of ${total / 100}`,
+          allowed: 'at least one part that weighs something and is worth more than 0',
+        },
+      ]);
+    throw error;
+  }
+}
+
+const ruled = (node: CostedNode | null) =>
+  node === null
+    ? null
+    : {
+        perKg: Object.fromEntries(
+          node.children.map((c) => [c.name, c.perKg === null ? null : c.perKg / 100] as const),
+        ),
+        whole: Object.fromEntries(node.children.map((c) => [c.name, c.cost] as const)),
+      };
+
+/** Runs `carve` from JSON to JSON. Throws `InputProblems` for anything wrong with the input. */
+export function runCarve(json: unknown): CarveAnswer {
+  const input = accept(CarveInput, json);
+  const accuracy = input.scaleAccuracyG ?? usualAccuracyG;
+  const each = input.animals.map((animal, i) => balanced(animal, i, accuracy));
+  const problems = each.filter((x): x is Problem => 'path' in x);
+  if (problems.length > 0) throw new InputProblems(problems);
+  const balances = each as BalancedNode[];
+  const priors = priorsOf(input);
+  const yields = yieldsOf(input, priors, accuracy, animalName);
+  const lot = lotOf(input);
+  const total = hundredths(input.animals.reduce((sum, { costTotal }) => sum + costTotal, 0));
+  const weight = ruled(costed(lot, total, { by: 'weight' }, input, 'animals'))!;
+  const value = ruled(
+    input.values === undefined ? null : costed(lot, total, { by: 'value' }, input, 'values'),
+  );
+  const shares = ruled(
+    input.shares === undefined
+      ? null
+      : costed(
+          lot,
+          total,
+          {
+            by: 'shares',
+            shares: Object.fromEntries(Object.entries(input.shares).map(([part, x]) => [idOf(part), x])),
+          },
+          input,
+          'shares',
+        ),
+  );
+  const unaccounted = balances.map((b) => b.balance?.unaccounted ?? 0);
+  const dressed = balances.reduce((sum, b) => sum + (b.mg ?? 0), 0);
+  const live = input.animals.filter((a) => a.liveKg !== undefined);
+  const answer = {
+    species: input.species,
+    animals: input.animals.length,
+    dressedKg: kilograms(dressed),
+    dressingPct:
+      live.length === 0
+        ? null
+        : (100 * live.reduce((sum, a) => sum + a.dressedKg, 0)) /
+          live.reduce((sum, a) => sum + (a.liveKg ?? 0), 0),
+    ...yields,
+    unaccountedPct: (100 * unaccounted.reduce((a, b) => a + b, 0)) / dressed,
+    unaccounted: balances.map((b, i) => ({
+      animal: b.name,
+      kg: kilograms(unaccounted[i]!),
+      pct: (100 * unaccounted[i]!) / b.mg!,
+    })),
+    costTotal: total / 100,
+    costPerKg: { weight: weight.perKg, value: value?.perKg ?? null, shares: shares?.perKg ?? null },
+    costHundredths: {
+      total,
+      weight: weight.whole,
+      value: value?.whole ?? null,
+      shares: shares?.whole ?? null,
+    },
+  };
+  return { ...answer, basis: basisOf(input, priors), cautions: carveCautions(input, answer, accuracy) };
+}
