@@ -14,9 +14,15 @@ export const LayerInput = z
         cpJkgK: z.number().min(50).max(10_000),
       })
       .optional(),
+    /** First ice, where it is known better than from the composition: salt, sugar and drying lower it. */
+    freezingPointC: celsius(-10, -0.1).optional(),
   })
   .refine((l) => (l.composition === undefined) !== (l.properties === undefined), {
     message: 'either composition or properties, not both',
+  })
+  .refine((l) => l.freezingPointC === undefined || l.composition !== undefined, {
+    path: ['freezingPointC'],
+    message: 'none beside constant properties, which know no ice: give the composition',
   });
 
 const layers = z.array(LayerInput).min(1).max(4);

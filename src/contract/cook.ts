@@ -56,6 +56,8 @@ export const CookAnswer = z.object({
       surfaceC: z.number(),
       meanC: z.number(),
       coldSpotC: z.number(),
+      /** Where the programme can freeze a layer: how much of the water of what freezes is ice. */
+      icePct: z.number().optional(),
       /** Where vapour is exchanged: what dried off and what settled, as `massKg` (per metre for cylinder and block, per m² for slab). */
       waterLostG: z.number().optional(),
       waterSettledG: z.number().optional(),
@@ -71,6 +73,7 @@ export const CookAnswer = z.object({
     coldSpotC: list,
     mediumC: list,
     lethalityMin: list,
+    icePct: list.optional(),
   }),
   heatBalancePct: z.number(),
   massKg: z.number(),
@@ -107,6 +110,7 @@ export function toBody(body: BodyInput): Body {
     (layer): Layer => ({
       name: layer.name,
       ...(layer.thicknessMm === undefined ? {} : { thickness: metres(layer.thicknessMm) }),
+      ...(layer.freezingPointC === undefined ? {} : { freezing: layer.freezingPointC }),
       material:
         layer.composition === undefined
           ? {
@@ -276,6 +280,7 @@ export function toAnswer(result: CookResult, more: readonly Basis[] = []): CookA
       surfaceC: stage.surface,
       meanC: stage.mean,
       coldSpotC: stage.coldSpot,
+      ...(stage.ice === undefined ? {} : { icePct: 100 * stage.ice }),
       ...(stage.water === undefined
         ? {}
         : { waterLostG: 1000 * stage.water.lost, waterSettledG: 1000 * stage.water.settled }),
@@ -294,6 +299,7 @@ export function toAnswer(result: CookResult, more: readonly Basis[] = []): CookA
       coldSpotC: [...h.coldSpot],
       mediumC: [...h.medium],
       lethalityMin: Array.from(h.lethality, min),
+      ...(h.ice === undefined ? {} : { icePct: Array.from(h.ice, (x) => 100 * x) }),
     },
     heatBalancePct: result.heatBalancePct,
     massKg: result.mass,

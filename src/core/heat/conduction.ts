@@ -1,7 +1,8 @@
 /** Heat conduction on a mesh, in conservative form: d/dt Σ V·u(T) = flow through the mesh + flow through the surface. */
 import { BandCholesky } from '../numerics/band.ts';
-import type { StoredSystem } from '../numerics/esdirk.ts';
+import type { Corners, StoredSystem } from '../numerics/esdirk.ts';
 import { cellsOf } from './cells.ts';
+import { cornersOf, iceShareOf } from './freezing-nodes.ts';
 import { addCapacity, type Material } from './material.ts';
 import type { Mesh } from './mesh.ts';
 import { Nodal, type Run } from './nodal.ts';
@@ -21,6 +22,11 @@ export class Conduction implements StoredSystem {
   medium = { C: 0, slope: 0, from: 0 };
   /** What else crosses the surface; none where h·(medium − T) is all. */
   law: SurfaceLaw | undefined;
+
+  /** Where something freezes. */
+  readonly corners?: Corners;
+  /** How much of the water that is in what freezes is ice, 0 to 1; none where nothing freezes. */
+  readonly iceShare: ((T: ArrayLike<number>) => number) | undefined;
 
   /** Per material: the nodes that have some of it, and how much. */
   private readonly nodes: Int32Array[];
@@ -43,6 +49,10 @@ export class Conduction implements StoredSystem {
     for (const v of volumes) for (let i = 0; i < n; i++) this.volume[i] += v[i];
     this.nodes = volumes.map(placesAbove0);
     this.volumes = volumes.map((v, m) => Float64Array.from(this.nodes[m], (i) => v[i]));
+    const shares = { materials, nodes: this.nodes, volumes: this.volumes };
+    const corners = cornersOf(shares, n);
+    if (corners !== undefined) this.corners = corners;
+    this.iceShare = iceShareOf(shares);
     this.exposed = placesAbove0(areas);
     this.area = Float64Array.from(this.exposed, (i) => areas[i]);
     this.runs = runsOf(mesh);
@@ -126,7 +136,7 @@ export class Conduction implements StoredSystem {
   factorise(T: Float64Array, tau: number, capacity: Float64Array): boolean {
     capacity.fill(0);
     for (let m = 0; m < this.materials.length; m++)
-      addCapacity(this.materials[m].table, this.nodes[m], this.volumes[m], T, capacity);
+      addCapacity(this.materials[m], this.nodes[m], this.volumes[m], T, capacity);
     const { matrix, nodal, exposed, area, h } = this;
     nodal.content(T);
     matrix.clear();

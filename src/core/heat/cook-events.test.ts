@@ -243,9 +243,19 @@ describe('basis', () => {
     })
       .basis.map((b) => b.what)
       .join('\n');
-  test('says that ice is not modelled as soon as food may freeze', () => {
-    expect(what(-20)).toContain('NOT VALID below');
-    expect(what(2)).not.toContain('NOT VALID');
+  test('says by which model a food freezes, and nothing of ice where it does not', () => {
+    expect(what(-20)).toMatch(/first ice of filling at -2.2 °C, from its composition/);
+    expect(what(-20)).toContain('apparent heat of Schwartzberg');
+    expect(what(-20)).not.toContain('NOT VALID');
+    expect(what(2)).not.toContain('first ice');
+  });
+  test('constant properties know no ice, which is said as soon as food may freeze', () => {
+    const constant = (medium: number) =>
+      run([stage(medium, 300, { kind: 'time', s: 3600 })])
+        .basis.map((b) => b.what)
+        .join('\n');
+    expect(constant(-20)).toContain('NOT VALID below');
+    expect(constant(2)).not.toContain('NOT VALID');
   });
   test('says extrapolated outside the range of the properties', () => {
     expect(what(180)).toContain('extrapolated');

@@ -5,9 +5,10 @@ import { checkProblem, limits } from './check.ts';
 import { type ColdSpot, coldSpotOf, surfaceBeside } from './cold-spot.ts';
 import { Conduction } from './conduction.ts';
 import { framesOf } from './frames.ts';
+import { freezingBasis } from './freezing-basis.ts';
 import { historyOf, lethalityAt, reachedAt } from './history.ts';
 import { Cancelled, March, type StageEnd } from './march.ts';
-import { materialOf } from './material.ts';
+import { type Material, materialOf, type Span } from './material.ts';
 import { coarseLine, coarseMesh, type Fineness, fineLine, fineMesh, meshOf } from './mesh.ts';
 import { weightsAt } from './place.ts';
 import { readingsAt } from './readings.ts';
@@ -18,8 +19,11 @@ import type { Basis, CookOptions, CookProblem, CookResult, StageResult } from '.
 
 export { Cancelled };
 
-/** Above this no food has begun to freeze [°C]; egg white, the first to, begins at −0.6. */
-const freezingStarts = -0.5;
+/** What the programme can bring a body to [°C]. */
+function spanOf({ start, stages }: CookProblem): Span {
+  const { low: lowest, high: highest } = surroundedBy({ start, stages });
+  return { lowest, highest: Math.min(highest, limits.medium.high), start };
+}
 
 function finenessOf(problem: CookProblem, options: CookOptions): Fineness {
   const line = problem.body.shape !== 'revolved' && problem.body.shape !== 'block';
@@ -36,7 +40,7 @@ function finenessOf(problem: CookProblem, options: CookOptions): Fineness {
  * @param problem body, start, stages and target, in SI with °C; limits in `check.ts`
  * @param options mode, refinement, tolerance, frames, progress
  * Assumes perfect contact between layers; one law of the surface over all of it within a stage; what dries off takes its
- * heat and no substance; no ice, no heat of melting fat or denaturing protein; the body keeps its size.
+ * heat and no substance; no heat of melting fat or denaturing protein; the body keeps its size.
  * Checked against the series of slab, cylinder, sphere, bar and finite cylinder at Biot 0.1 to 100 (0.1 K), an exact two-layer cylinder, exact
  * stages, its own refined limit, and a finite-element solution of another kind.
  * Deterministic to the last digit. Throws `OutOfRange` or `Contradiction` for what cannot be, `Cancelled` when asked to stop.
@@ -49,14 +53,18 @@ export function cook(problem: CookProblem, options: CookOptions = {}): CookResul
   const coarse = options.mode === 'coarse';
   const mesh = meshOf(body, finenessOf(problem, options));
   const probePlaces = (problem.probes ?? []).map((p, i) => weightsAt(mesh, p.place, `probes[${i}].place`));
-  const materials = body.layers.map((layer, i) => materialOf(layer, `body.layers[${i}]`));
+  const span = spanOf(problem);
+  const materials = body.layers.map((layer, i) => materialOf(layer, `body.layers[${i}]`, span));
   const conduction = new Conduction(mesh, materials);
   const march = new March(
     conduction,
     problem.start,
     target,
     {
-      tolerance: options.tolerance ?? (coarse ? 0.3 : 0.02),
+      // Where a front passes, a temperature bends within a step.
+      tolerance:
+        options.tolerance ??
+        (coarse ? 0.3 : conduction.corners !== undefined && mesh.nv === 1 ? 0.005 : 0.02),
       logTolerance: coarse ? 0.25 : 0.05,
       keepLethality: options.frames !== undefined,
       ...(options.onProgress ? { onProgress: options.onProgress } : {}),
@@ -84,6 +92,7 @@ export function cook(problem: CookProblem, options: CookOptions = {}): CookResul
     probes: [...probePlaces, ...also],
     target,
     tolerance: coarse ? 0.2 : 0.03,
+    ice: conduction.iceShare,
   });
   const lethality = lethalityAt(march.steps, spot.weights, target);
   const mass = massOf(conduction, problem);
@@ -96,7 +105,10 @@ export function cook(problem: CookProblem, options: CookOptions = {}): CookResul
   );
   return {
     coldSpot: { ...spot.place, node: spot.node },
-    stages: ends.map((end) => stageResult(end, spot, surface.nodes[0], share)),
+    stages: ends.map((end) => ({
+      ...stageResult(end, spot, surface.nodes[0], share),
+      ...(conduction.iceShare === undefined ? {} : { ice: conduction.iceShare(end.T) }),
+    })),
     lethality: {
       s: lethality,
       reachedAt: reachedAt(march.steps, spot.weights, target.s, target),
@@ -113,7 +125,7 @@ export function cook(problem: CookProblem, options: CookOptions = {}): CookResul
     frames: options.frames ? framesOf(march.steps, startField, options.frames.count) : [],
     mass,
     steps: march.steps.length,
-    basis: basisOf(problem, march, ends, mass),
+    basis: basisOf(problem, materials, march, ends, mass),
   };
 }
 
@@ -174,6 +186,7 @@ function massOf(conduction: Conduction, problem: CookProblem): number {
 
 function basisOf(
   problem: CookProblem,
+  materials: readonly Material[],
   march: March,
   ends: readonly StageEnd[],
   mass: number,
@@ -218,11 +231,6 @@ function basisOf(
       source: 'choi-okos-1986',
       confidence: 'assumption',
     });
-  if (composed.length > 0 && march.lowest < freezingStarts)
-    basis.push({
-      what: `NOT VALID below about ${freezingStarts} °C: the food reaches ${march.lowest.toFixed(1)} °C and would begin to freeze; ice is not modelled yet`,
-      source: 'own-assumption',
-      confidence: 'assumption',
-    });
+  basis.push(...freezingBasis(problem.body.layers, materials, march.lowest));
   return basis;
 }

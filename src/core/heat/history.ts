@@ -1,5 +1,5 @@
 /** Time series of a run, dense enough that straight lines between its points are as good as the run itself. */
-import { lethalityWithin, type StepRecord, type Weights } from './record.ts';
+import { fieldWithin, lethalityWithin, type StepRecord, type Weights } from './record.ts';
 import { StepView } from './step-view.ts';
 import type { History, Target } from './types.ts';
 
@@ -15,6 +15,8 @@ export interface SeriesOrder {
   readonly target: Target;
   /** Most that a straight line may miss a column by [K]. */
   readonly tolerance: number;
+  /** Of all nodes' temperatures [°C], where something freezes. */
+  readonly ice?: ((T: ArrayLike<number>) => number) | undefined;
 }
 
 const fixedColumns = 5;
@@ -37,6 +39,8 @@ export function historyOf(order: SeriesOrder): {
   const n = share.length;
   const t: number[] = [0];
   const rows: number[][] = [];
+  const ice = order.ice === undefined ? undefined : [order.ice(order.start)];
+  const field = new Float64Array(ice === undefined ? 0 : n);
   const medium: number[] = [order.medium0];
   const lethality: number[][] = [0, ...probes.map(() => 0)].map(() => [0]);
   const totals = [0, ...probes.map(() => 0)];
@@ -81,6 +85,7 @@ export function historyOf(order: SeriesOrder): {
     for (const s of ends) {
       t.push(s === 1 ? step.t + step.h : step.t + s * step.h);
       medium.push(step.m0 + s * (step.m1 - step.m0));
+      if (order.ice !== undefined) ice?.push(order.ice(s === 1 ? step.T1 : fieldWithin(step, s, field)));
       places.forEach((place, q) => {
         const before = lethality[q][lethality[q].length - 1];
         const now = s === 1 ? whole[q] : totals[q] + lethalityWithin(step, place, s, target);
@@ -102,6 +107,7 @@ export function historyOf(order: SeriesOrder): {
       surface: column(4),
       lethality: Float64Array.from(lethality[0]),
       medium: Float64Array.from(medium),
+      ...(ice === undefined ? {} : { ice: Float64Array.from(ice) }),
     },
     probes: probes.map((_, q) => ({
       C: column(fixedColumns + q),

@@ -191,7 +191,7 @@ export class March {
    */
   private swings(h: number): boolean {
     const { T, stepper, slope, settings } = this;
-    const most = 12 * settings.tolerance;
+    const most = (this.body.corners === undefined ? 12 : 6) * settings.tolerance;
     for (let i = 0; i < T.length; i++) {
       const y0 = T[i];
       const y1 = stepper.T[i];
@@ -228,7 +228,9 @@ export class March {
    */
   private settle(until: Exclude<Until, { kind: 'time' }>, ended: number, whole: number): number {
     let h = ended;
-    for (let tries = 0; tries < 4; tries++) {
+    // Where something freezes a slope says little: more tries, and half of the length where it points before the step.
+    const most = this.body.corners === undefined ? 4 : 16;
+    for (let tries = 1; tries <= most; tries++) {
       if (h < whole && !this.attempt(h).converged)
         throw new Error(`the step that ends a stage at ${this.t + h} s did not converge`);
       if (until.kind === 'lethality') return h;
@@ -237,8 +239,9 @@ export class March {
       let worst = 0;
       for (let i = 1; i < T.length; i++) if (heating ? T[i] < T[worst] : T[i] > T[worst]) worst = i;
       const over = heating ? T[worst] - until.C : until.C - T[worst];
-      const shorter = h - over / Math.max(1e-9, Math.abs(slope[worst]));
-      if (over <= 1e-3 || !(shorter > 0) || tries === 3) return h;
+      let shorter = h - over / Math.max(1e-9, Math.abs(slope[worst]));
+      if (most > 4 && !(shorter > 0)) shorter = h / 2;
+      if (over <= 1e-3 || !(shorter > 0) || tries === most) return h;
       h = shorter;
     }
     return h;

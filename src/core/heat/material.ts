@@ -1,5 +1,14 @@
 /** A layer's properties as the solver reads them: tables over temperature, with the heat content as the exact integral of ρ·cp. */
-import { choiOkosRange, density, normalised, specificHeat } from '../properties/food-components.ts';
+
+import {
+  type Composition,
+  choiOkosRange,
+  density,
+  normalised,
+  specificHeat,
+} from '../properties/food-components.ts';
+import { canFreeze, type FreezingFood, firstIce, freezingFood } from '../properties/freezing-food.ts';
+import { frozenDensity } from '../properties/freezing-mixture.ts';
 import { conductivity } from '../properties/mixture-conductivity.ts';
 import type { Layer } from './types.ts';
 
@@ -8,87 +17,178 @@ export const tableRange = { low: -90, high: 310, step: 0.5 } as const;
 /** Numbers a table step holds: k, dk/dT, ρcp, dρcp/dT, u at its start. */
 export const stride = 5;
 
+/** What a programme can bring a layer to [°C], and where it begins. */
+export interface Span {
+  readonly lowest: number;
+  readonly highest: number;
+  readonly start: number;
+}
+
 export interface Material {
   readonly name: string;
+  /** Start of the table [°C], its step [K] and how many there are. */
+  readonly low: number;
+  readonly step: number;
+  readonly cells: number;
   /** `stride` numbers a step: k [W/(m K)] and slope, ρ·cp [J/(m³ K)] and slope, u = ∫ρ·cp dT [J/m³]. */
   readonly table: Float64Array;
   /** Density [kg/m³] at a temperature [°C]. */
   readonly rho: (C: number) => number;
   readonly composed: boolean;
+  /** Set where the table follows the layer through its freezing. */
+  readonly freezing?: FreezingFood;
 }
 
-/**
- * The tables of a layer's material; heat content in [J/m³] above −90 °C.
- *
- *     u(T) = ∫ ρ·cp dT, piecewise quadratic: the exact integral of the piecewise straight ρ·cp
- *
- * @param layer with a composition (fractions summing to 1 ± 0.005, normalised here) or constant properties
- * @param path what to call the layer in an error
- * Assumes the layer keeps its volume and its composition, and water unfrozen. Checked against the polynomials (conductivity within
- * 1e-6 of itself between table points) and by differentiating u.
- * Source: choi-okos-1986
- */
-export function materialOf(layer: Layer, path = 'layer'): Material {
-  const { low, high, step } = tableRange;
-  const n = Math.round((high - low) / step);
-  // Where the properties of a temperature are looked up: beyond what the functions cover at the nearer end; constant ones anywhere.
-  let within = (_C: number) => 0;
-  let k: (C: number) => number;
-  let rho: (C: number) => number;
-  let cp: (C: number) => number;
-  const composed = 'composition' in layer.material;
-  if ('composition' in layer.material) {
-    const food = normalised(layer.material.composition, `${path}.composition`);
-    within = (C) => Math.min(choiOkosRange.high, Math.max(choiOkosRange.low, C));
-    k = (C) => conductivity(food, within(C));
-    rho = (C) => density(food, within(C));
-    cp = (C) => specificHeat(food, within(C));
-  } else {
-    const constant = layer.material.properties;
-    k = () => constant.k;
-    rho = () => constant.rho;
-    cp = () => constant.cp;
-  }
-  const table = new Float64Array(n * stride);
+/** What is looked up in a table: k [W/(m K)] and ρ·cp [J/(m³ K)] at a temperature, and, where known in closed form, ∫ρ·cp dT [J/m³]. */
+interface Curves {
+  readonly k: (C: number) => number;
+  readonly c: (C: number) => number;
+  readonly between?: (C0: number, C1: number) => number | undefined;
+}
+
+function tabulated(low: number, step: number, cells: number, { k, c, between }: Curves): Float64Array {
+  const table = new Float64Array(cells * stride);
   let u = 0;
   let k0 = k(low);
-  let c0 = rho(low) * cp(low);
-  let at = within(low);
-  for (let i = 0; i < n; i++) {
+  let c0 = c(low);
+  for (let i = 0; i < cells; i++) {
     const C = low + (i + 1) * step;
-    const same = within(C) === at;
-    const k1 = same ? k0 : k(C);
-    const c1 = same ? c0 : rho(C) * cp(C);
-    at = within(C);
+    const k1 = k(C);
+    const c1 = c(C);
+    const exact = between?.(low + i * step, C);
     table[i * stride] = k0;
     table[i * stride + 1] = (k1 - k0) / step;
     table[i * stride + 2] = c0;
-    table[i * stride + 3] = (c1 - c0) / step;
+    // Where the integral is known the slope is such that u is met to the last digit at the step's end.
+    table[i * stride + 3] = exact === undefined ? (c1 - c0) / step : (2 * (exact / step - c0)) / step;
     table[i * stride + 4] = u;
-    u += ((c0 + c1) / 2) * step;
+    u += exact ?? ((c0 + c1) / 2) * step;
     k0 = k1;
     c0 = c1;
   }
-  return { name: layer.name, table, rho, composed };
+  return table;
 }
 
-/** The step of a table that holds a temperature, the first or last where it holds none. */
-const last = Math.round((tableRange.high - tableRange.low) / tableRange.step) - 1;
-const perDegree = 1 / tableRange.step;
+const plainCells = Math.round((tableRange.high - tableRange.low) / tableRange.step);
+
+/**
+ * The first ice that a layer is computed with [°C]: given, or from its composition; none where it has no water that could freeze.
+ * @param layer with a composition; constant properties have none
+ * Source: pham-1996
+ */
+export function freezingPointOf(layer: Layer): number | undefined {
+  if (!('composition' in layer.material)) return undefined;
+  const food = normalised(layer.material.composition);
+  if (!(food.water > 0)) return undefined;
+  const point = layer.freezing ?? firstIce(food);
+  return canFreeze(food, point) ? point : undefined;
+}
+
+/**
+ * The tables of a layer's material; heat content in [J/m³] above the table's start.
+ *
+ *     u(T) = ∫ ρ·cp dT, piecewise quadratic: the exact integral of the piecewise straight ρ·cp; through freezing ∫ρ·c_a dT in closed form
+ *
+ * @param layer with a composition (fractions summing to 1 ± 0.005, normalised here) or constant properties
+ * @param path what to call the layer in an error
+ * @param span what the programme can bring it to; a composed layer that it takes below its first ice freezes, without a span never
+ * Assumes the layer keeps its volume, its composition and its mass: it does not swell by the ice. Checked against the polynomials (conductivity within
+ * 1e-6 of itself between table points), by differentiating u, and against the closed form of the heat through freezing.
+ * Source: choi-okos-1986
+ * Source: schwartzberg-1981
+ */
+export function materialOf(layer: Layer, path = 'layer', span?: Span): Material {
+  const { low, step } = tableRange;
+  if (!('composition' in layer.material)) {
+    const { k, rho, cp } = layer.material.properties;
+    const table = tabulated(low, step, plainCells, { k: () => k, c: () => rho * cp });
+    return { name: layer.name, low, step, cells: plainCells, table, rho: () => rho, composed: false };
+  }
+  const food = normalised(layer.material.composition, `${path}.composition`);
+  const point = freezingPointOf(layer);
+  if (span !== undefined && point !== undefined && span.lowest < point)
+    return freezingMaterial(layer.name, food, freezingFood(food, point), span);
+  // Beyond what the functions cover they are looked up at the nearer end.
+  const within = (C: number) => Math.min(choiOkosRange.high, Math.max(choiOkosRange.low, C));
+  const rho = (C: number) => density(food, within(C));
+  const table = tabulated(low, step, plainCells, {
+    k: held((C) => conductivity(food, C), within),
+    c: held((C) => rho(C) * specificHeat(food, C), within),
+  });
+  return { name: layer.name, low, step, cells: plainCells, table, rho, composed: true };
+}
+
+/** A function that is not worked out again while `within` leaves its argument where it was. */
+function held(f: (C: number) => number, within: (C: number) => number): (C: number) => number {
+  let at = Number.NaN;
+  let value = Number.NaN;
+  return (C) => {
+    const T = within(C);
+    if (T !== at) {
+      at = T;
+      value = f(T);
+    }
+    return value;
+  };
+}
+
+/** Steps of a table through freezing [K]: a fortieth of the first ice, but no more and no less than these. */
+const finest = { low: 0.01, high: 0.05 };
+/** How far a table goes beyond what the programme can bring [K]. */
+const margin = 1;
+
+function freezingMaterial(name: string, food: Composition, ice: FreezingFood, span: Span): Material {
+  const { freezing } = ice;
+  const step = Math.min(finest.high, Math.max(finest.low, -freezing / 40));
+  // The first ice is a line of the table: the jump of the heat lies between two steps.
+  const below = Math.max(1, Math.ceil((freezing - span.lowest + margin) / step));
+  const above = Math.max(1, Math.ceil((span.highest + margin - freezing) / step));
+  const low = freezing - below * step;
+  const within = (C: number) => Math.min(choiOkosRange.high, Math.max(choiOkosRange.low, C));
+  const frozenAt = (C: number) => frozenDensity(food, ice.ice(C), within(C));
+  // Mass and volume stay as they are at the start: a piece that is frozen then is lighter by its ice throughout.
+  const atFirstIce = density(food, freezing);
+  const scale = span.start < freezing ? frozenAt(span.start) / atFirstIce : 1;
+  const line = freezing + 1e-9;
+  const frozen = below * step;
+  const isFrozen = (C: number) => C - low < frozen - step / 2;
+  const table = tabulated(low, step, below + above, {
+    k: (C) => (C < line ? ice.conductivity(Math.min(C, freezing)) : conductivity(food, within(C))),
+    c: (C) =>
+      scale *
+      (isFrozen(C)
+        ? atFirstIce * ice.apparentHeat(C)
+        : density(food, within(C)) * specificHeat(food, within(C))),
+    between: (C0, C1) =>
+      isFrozen(C0) ? scale * atFirstIce * ice.heatBetween(C0, Math.min(freezing, C1)) : undefined,
+  });
+  return {
+    name,
+    low,
+    step,
+    cells: below + above,
+    table,
+    rho: (C) => scale * (C < freezing ? atFirstIce : density(food, within(C))),
+    composed: true,
+    freezing: ice,
+  };
+}
 
 /** Adds the heat capacity of a material at its nodes [J/K] to `C`: volume times ρ·cp. */
 export function addCapacity(
-  table: Float64Array,
+  { table, low, step, cells }: Material,
   nodes: Int32Array,
   volumes: Float64Array,
   T: Float64Array,
   C: Float64Array,
 ): void {
+  const perDegree = 1 / step;
+  const last = cells - 1;
   for (let q = 0; q < nodes.length; q++) {
     const i = nodes[q];
-    const x = (T[i] - tableRange.low) * perDegree;
+    const x = (T[i] - low) * perDegree;
     const cell = Math.min(last, Math.max(0, x | 0));
     const at = cell * stride;
-    C[i] += volumes[q] * (table[at + 2] + (x - cell) * tableRange.step * table[at + 3]);
+    C[i] += volumes[q] * (table[at + 2] + (x - cell) * step * table[at + 3]);
   }
 }

@@ -2,7 +2,7 @@
 import type { BandCholesky } from '../numerics/band.ts';
 import { double, exportsOf } from '../numerics/wasm.ts';
 import code from './conduction.wat.ts';
-import { type Material, tableRange } from './material.ts';
+import type { Material } from './material.ts';
 
 interface NodalCode {
   content(
@@ -71,7 +71,7 @@ export class Nodal {
   private readonly imageAt: number;
   /** Byte addresses by material, and of the runs. */
   private readonly tables: number[] = [];
-  private readonly lasts: number[] = [];
+  private readonly materials: readonly Material[];
   private readonly nodes: number[] = [];
   private readonly ends: number[] = [];
   private readonly volumes: number[] = [];
@@ -81,6 +81,7 @@ export class Nodal {
   constructor(matrix: BandCholesky, parts: NodalParts) {
     const { n, materials, metric, runs } = parts;
     this.matrix = matrix;
+    this.materials = materials;
     made ??= exportsOf<NodalCode>(code, matrix.memory);
     this.code = made;
     this.row = parts.row * double;
@@ -113,7 +114,6 @@ export class Nodal {
       const word = 2 * (nodesAt - this.imageAt);
       for (let i = 0; i < even(count); i++) words[word + i] = (i < count ? parts.nodes[m][i] : n) * double;
       this.tables.push(tableAt * double);
-      this.lasts.push(Math.round((tableRange.high - tableRange.low) / tableRange.step) - 1);
       this.volumes.push(volumesAt * double);
       this.nodes.push(nodesAt * double);
       this.ends.push(nodesAt * double + even(count) * 4);
@@ -140,13 +140,13 @@ export class Nodal {
     if (matrix.take()) matrix.a.set(this.image, this.imageAt);
     this.T.set(T);
     this.U.fill(0);
-    const { low, step } = tableRange;
-    for (let m = 0; m < nodes.length; m++)
+    for (let m = 0; m < nodes.length; m++) {
+      const { low, step, cells } = this.materials[m];
       code.content(
         this.tables[m],
         low,
         1 / step,
-        this.lasts[m],
+        cells - 1,
         nodes[m],
         ends[m],
         volumes[m],
@@ -154,6 +154,7 @@ export class Nodal {
         this.U.byteOffset,
         this.k[m].byteOffset,
       );
+    }
   }
 
   /** Adds to `F` what flows between the nodes of quads [W], at the temperatures and conductivities that `content` left. */

@@ -19,6 +19,8 @@ export interface Layer {
   readonly name: string;
   readonly thickness?: number;
   readonly material: { readonly composition: Composition } | { readonly properties: ConstantProperties };
+  /** First ice [°C]; from the composition where it is not given. Constant properties do not freeze. */
+  readonly freezing?: number;
 }
 
 export interface ProfilePoint {
@@ -154,6 +156,8 @@ export interface StageResult {
   readonly surface: number;
   readonly mean: number;
   readonly coldSpot: number;
+  /** How much of the water of what freezes is ice [-]; only where the programme can freeze a layer. */
+  readonly ice?: number;
   /** Water that dried off and that settled on it during the stage [kg, as the mass]; only where vapour is exchanged. */
   readonly water?: Water;
 }
@@ -175,6 +179,8 @@ export interface History {
   /** Lethality at the cold spot. */
   readonly lethality: Float64Array;
   readonly medium: Float64Array;
+  /** How much of the water of what freezes is ice [-]; only where the programme can freeze a layer. */
+  readonly ice?: Float64Array;
 }
 
 /**
