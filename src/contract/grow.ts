@@ -12,6 +12,7 @@ import {
 import { growthLimits } from '../core/properties/organisms-growth-limits.ts';
 import { type Basis, cite } from '../core/sources.ts';
 import { growCautions, standing, stillAlive, stoppedBy } from './grow-cautions.ts';
+import { type Complain, checkTimes, inSeconds, logPoints } from './log-points.ts';
 import { nearNames } from './near-names.ts';
 import { accept } from './problem.ts';
 import { percent } from './quantities.ts';
@@ -27,32 +28,13 @@ const GrowFields = z.strictObject({
   waterActivity: waterActivity(),
   waterPhaseSaltPct: percent().optional(),
   /** In order of time, no time twice; straight lines between readings. */
-  log: z
-    .array(
-      z.strictObject({ min: z.number().min(-1_000_000).max(10_000_000), C: z.number().min(-80).max(400) }),
-    )
-    .min(2)
-    .max(200_000),
+  log: logPoints(2),
   startLog10: z.number().min(-6).max(12),
   /** Work before growth begins, ln units: at a steady rate, rate times lag. 0: no lag. */
   h0: z.number().min(0).max(50).optional(),
   maxLog10: z.number().min(-6).max(12).optional(),
 });
 type GrowFields = z.infer<typeof GrowFields>;
-
-type Complain = (path: (string | number)[], found: string, allowed: string) => void;
-
-function checkTimes({ log }: GrowFields, complain: Complain): void {
-  let wrong = 0;
-  for (let i = 1; i < log.length && wrong < 5; i++) {
-    const before = log[i - 1]!.min;
-    const now = log[i]!.min;
-    if (now > before) continue;
-    wrong++;
-    const what = now === before ? `${now} min a second time` : `${now} min after ${before} min`;
-    complain(['log', i, 'min'], what, 'times that rise from reading to reading, none twice');
-  }
-}
 
 function organismNamed(id: string, complain: Complain): GrowthOrganism | undefined {
   const organism = findGrowthOrganism(id);
@@ -97,7 +79,7 @@ function checkSet(input: GrowFields, complain: Complain): void {
 export const GrowInput = GrowFields.superRefine((input, context) => {
   const complain: Complain = (path, found, allowed) =>
     context.addIssue({ code: 'custom', path, message: allowed, params: { found } });
-  checkTimes(input, complain);
+  checkTimes(input.log, complain);
   checkSet(input, complain);
   checkEffect(input, complain);
 });
@@ -200,18 +182,14 @@ export function runGrow(raw: unknown): GrowAnswer {
   });
   const stopped = stoppedBy(found).length > 0;
   const { h0 = set.h0, maxLog10 = set.maxLog10 } = input;
-  const course = growthAlong(
-    input.log.map(({ min, C }) => ({ s: min * 60, C })),
-    set,
-    {
-      pH: input.pH,
-      waterActivity: input.waterActivity,
-      startLog10: input.startLog10,
-      stopped,
-      h0,
-      maxLog10,
-    },
-  );
+  const course = growthAlong(inSeconds(input.log), set, {
+    pH: input.pH,
+    waterActivity: input.waterActivity,
+    startLog10: input.startLog10,
+    stopped,
+    h0,
+    maxLog10,
+  });
   const endLog10 = course.log10.at(-1) ?? input.startLog10;
   const basis: Basis[] = [
     ...set.basis,

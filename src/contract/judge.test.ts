@@ -103,8 +103,40 @@ test('the schema of the input can be published', () => {
   expect(Object.keys(schema.properties ?? {})).toEqual([
     'log',
     'rules',
+    'targets',
     'gapMin',
     'cookEndMin',
     'chillStartMin',
   ]);
+});
+
+describe('judge by targets', () => {
+  const at = (C: number, min: number) => [
+    { min: 0, C },
+    { min, C },
+  ];
+  test('a target of one’s own is a model, at its edge', () => {
+    const target = { referenceC: 70, zC: 7.5, min: 2 };
+    const says = (min: number) => runJudge({ log: at(65, min), targets: [target], gapMin: 60 })[0]!;
+    expect(says(9.29)).toMatchObject({ type: 'model', passes: true, source: 'Stated by the user.' });
+    expect(says(9.28).passes).toBe(false);
+    expect(JudgeAnswer.safeParse([says(9.29)]).success).toBe(true);
+  });
+  test('an organism is told in decades, between the temperatures it was measured at', () => {
+    const targets = [{ organism: 'perfringens-beef', log10: 6 }];
+    const [verdict] = runJudge({ log: at(60, 31.8), targets, gapMin: 60 });
+    expect(verdict).toMatchObject({ passes: true, reduction: { capped: false, fromC: 55, toC: 62.5 } });
+    expect(verdict?.reduction?.log10).toBeCloseTo(6, 6);
+    expect(runJudge({ log: at(60, 31.7), targets, gapMin: 60 })[0]?.passes).toBe(false);
+    expect(runJudge({ log: at(54, 900), targets, gapMin: 1000 })[0]).toMatchObject({
+      verdict: 'not covered',
+      reduction: { log10: 0 },
+    });
+  });
+  test('stands after the rules, and an organism that is not known is refused', () => {
+    const both = { rules: ['gb-70c-2min'], targets: [{ referenceC: 90, zC: 9, min: 10 }] };
+    expect(runJudge({ log: at(72, 5), ...both }).map((v) => v.type)).toEqual(['guidance', 'model']);
+    const wrong = { log: at(72, 5), targets: [{ organism: 'perfringens-beaf', log10: 6 }] };
+    expect(problems(wrong)[0]).toMatch(/targets\[0\]\.organism.*perhaps perfringens-beef/);
+  });
 });

@@ -1,22 +1,20 @@
 /** The contract of `judge`: a measured log against named rules of the book. */
 import { z } from 'zod';
-import { type JudgeOptions, judge, type Part, type Verdict } from '../core/microbes/judge.ts';
+import { defaultGap, type JudgeOptions, judge, type Part, type Verdict } from '../core/microbes/judge.ts';
 import { findRule, type Rule, rules } from '../core/properties/rules.ts';
 import { cite } from '../core/sources.ts';
+import { checkTargets, JudgeTarget, ReductionAnswer, reductionBy, targetRule } from './judge-targets.ts';
+import { type Complain, checkTimes, inSeconds, logPoints } from './log-points.ts';
 import { nearNames } from './near-names.ts';
 import { accept } from './problem.ts';
 
-/** One reading of the core: minutes from the start of the log, °C. */
-export const JudgeReading = z.strictObject({
-  min: z.number().min(-1_000_000).max(10_000_000),
-  C: z.number().min(-80).max(400),
-});
-
 const JudgeFields = z.strictObject({
   /** In order of time, no time twice; straight lines between readings. */
-  log: z.array(JudgeReading).min(1).max(200_000),
-  /** Ids of the rule book, see `listRules`. */
-  rules: z.array(z.string().min(1).max(80)).min(1).max(100),
+  log: logPoints(1),
+  /** Ids of the rule book, see `listRules`; may be left out where there are targets. */
+  rules: z.array(z.string().min(1).max(80)).max(100).optional(),
+  /** Targets of one's own, or decades of an organism: a model's word beside the rules. */
+  targets: z.array(JudgeTarget).max(20).optional(),
   /** Two readings further apart than this are a hole in the log; default 10 for cooking, 60 for cooling and keeping. */
   gapMin: z.number().positive().max(1_440).optional(),
   /** When cooking ended and when chilling began, on the log's own clock; some cooling rules ask for both. */
@@ -26,24 +24,10 @@ const JudgeFields = z.strictObject({
 
 type JudgeFields = z.infer<typeof JudgeFields>;
 
-/** Complains on a path: what was found, and what is allowed. */
-type Complain = (path: (string | number)[], found: string, allowed: string) => void;
-
-function checkTimes({ log }: JudgeFields, complain: Complain): void {
-  // One complaint for a whole log written backwards, and no more than a handful otherwise.
-  let wrong = 0;
-  for (let i = 1; i < log.length && wrong < 5; i++) {
-    const before = log[i - 1]!.min;
-    const now = log[i]!.min;
-    if (now > before) continue;
-    wrong++;
-    const what = now === before ? `${now} min a second time` : `${now} min after ${before} min`;
-    complain(['log', i, 'min'], what, 'times that rise from reading to reading, none twice');
-  }
-}
-
 function checkRules(input: JudgeFields, complain: Complain): void {
-  input.rules.forEach((id, i) => {
+  if ((input.rules ?? []).length + (input.targets ?? []).length === 0)
+    complain(['rules'], 'an empty list', 'at least one rule of the book, or a target');
+  input.rules?.forEach((id, i) => {
     if (findRule(id) !== undefined) return;
     const near = nearNames(
       id,
@@ -66,8 +50,9 @@ function checkChilling({ cookEndMin, chillStartMin }: JudgeFields, complain: Com
 export const JudgeInput = JudgeFields.superRefine((input, context) => {
   const complain: Complain = (path, found, allowed) =>
     context.addIssue({ code: 'custom', path, message: allowed, params: { found } });
-  checkTimes(input, complain);
+  checkTimes(input.log, complain);
   checkRules(input, complain);
+  checkTargets(input.targets ?? [], complain);
   checkChilling(input, complain);
 });
 export type JudgeInput = z.infer<typeof JudgeInput>;
@@ -115,6 +100,8 @@ export const RuleVerdict = z.strictObject({
   ),
   /** Information by a model, never the verdict. */
   model: z.strictObject({ what: z.string(), pct: z.number() }).nullable(),
+  /** Of an organism's target: how far it is brought down. */
+  reduction: ReductionAnswer.optional(),
   source: z.string(),
   sourceKey: z.string(),
   confidence: z.string(),
@@ -183,17 +170,23 @@ export function judgePoints(
 
 /** Judges a log as the contract states it. Throws `InputProblems` for an input that it does not allow. */
 export function runJudge(input: unknown): JudgeAnswer {
-  const { log, rules: ids, gapMin, cookEndMin, chillStartMin } = accept(JudgeInput, input);
+  const { log, rules: ids = [], targets = [], gapMin, cookEndMin, chillStartMin } = accept(JudgeInput, input);
   const options: JudgeOptions = {
     ...(gapMin === undefined ? {} : { gap: gapMin * 60 }),
     ...(cookEndMin === undefined ? {} : { cookEnd: cookEndMin * 60 }),
     ...(chillStartMin === undefined ? {} : { chillStart: chillStartMin * 60 }),
   };
-  return judgePoints(
-    log.map(({ min, C }) => ({ s: min * 60, C })),
+  const points = inSeconds(log);
+  const book = judgePoints(
+    points,
     ids.flatMap((id) => findRule(id) ?? []),
     options,
   );
+  const own = judgePoints(points, targets.map(targetRule), options).map((verdict, i) => {
+    const reduction = reductionBy(targets[i]!, points, options.gap ?? defaultGap.cooking);
+    return reduction === undefined ? verdict : { ...verdict, reduction };
+  });
+  return [...book, ...own];
 }
 
 export const RuleEntry = z.strictObject({

@@ -449,6 +449,12 @@ export const sources: Record<string, Source> = {
   'us-9cfr-318-10': {
     citation: 'US Code of Federal Regulations, title 9, section 318.10(c)(1) (former text, since removed).',
   },
+  'doyle-schoeni-1984': {
+    citation:
+      'Doyle, M. P. & Schoeni, J. L. (1984). Survival and growth characteristics of Escherichia coli associated with hemorrhagic colitis. Applied and Environmental Microbiology 48, 855–856.',
+    year: 1984,
+    remembered: true,
+  },
   'eu-2015-1375': {
     citation:
       'Commission Implementing Regulation (EU) 2015/1375, Annex II: freezing treatments against Trichinella.',
