@@ -16,5 +16,5 @@ export default defineConfig({
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
   },
-  server: { port: 4200, strictPort: false, proxy: { '/api': api } },
+  server: { port: 4200, strictPort: false, proxy: { '/api/': api } },
 });

@@ -43,6 +43,7 @@ const method: readonly DemoStep[] = [
     brinePerKg: 2,
     h: 48,
     mediumC: 3,
+    piece: { shape: 'slab', acrossMm: 60, faces: 2, waterPct: 62, skinMm: 4 },
   },
   {
     kind: 'rinse and dry',

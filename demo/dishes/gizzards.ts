@@ -23,6 +23,7 @@ const method: readonly DemoStep[] = [
     saltPct: 2,
     h: 14,
     mediumC: 3,
+    piece: { shape: 'slab', acrossMm: 18, faces: 2, waterPct: 77 },
   },
   {
     kind: 'rinse and dry',

@@ -62,6 +62,7 @@ const method: readonly DemoStep[] = [
     brinePerKg: 2,
     h: 2,
     mediumC: 3,
+    piece: { shape: 'slab', acrossMm: 3, faces: 2, waterPct: 50 },
   },
   {
     kind: 'rinse and dry',

@@ -47,6 +47,7 @@ const method: readonly DemoStep[] = [
     brinePerKg: 1.5,
     h: 4,
     mediumC: 3,
+    piece: { shape: 'slab', acrossMm: 12, faces: 2, waterPct: 76 },
   },
   {
     kind: 'rinse and dry',

@@ -70,6 +70,7 @@ function method(steamMin: number, chestnutsIn: string): readonly DemoStep[] {
       saltPct: 1.8,
       h: 12,
       mediumC: 3,
+      piece: { shape: 'slab', acrossMm: 4, faces: 2, waterPct: 60 },
     },
     {
       kind: 'rinse and dry',

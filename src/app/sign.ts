@@ -11,6 +11,8 @@ import { lawOf } from '../core/properties/parts-law.ts';
 import { findRule } from '../core/properties/rules.ts';
 import * as t from '../store/tables.ts';
 import { type Actor, type App, asKitchen, change, kitchenOf, look } from './app.ts';
+import { liftedBy } from './authority.ts';
+import { dayIn } from './civil-day.ts';
 import { asVersion, dishRow, draft, namesIn, versionRow } from './dishes.ts';
 import type { Foreseen } from './engine.ts';
 import { AppError } from './errors.ts';
@@ -26,7 +28,7 @@ export async function signVersion(app: App, actor: Actor, versionId: string, rev
   const subject: Subject = { species: dish.species, part: dish.part, place };
   // What is signed names every rule it is held to, those that are usual here for such food included.
   const method = withRules(version.method as Method, subject);
-  checkLaw(dish, method, place);
+  await checkLaw(app, actor.kitchenId, dish, method, place);
   checkComplete(dish, method);
   // The engine runs outside the transaction; that the draft is still this one is asked again under its lock.
   const evidence = await foreseeAll(app, method, subject);
@@ -61,7 +63,14 @@ const whatToDo: Readonly<Record<string, string>> = {
     'Ask your local authority in writing, and give the animal and the part by the names the trade uses.',
 };
 
-function checkLaw(dish: { species: string; part: string }, method: Method, place: Place): void {
+/** A stop is lifted by nothing but the authority's own answer, and what is prohibited by nothing at all. */
+async function checkLaw(
+  app: App,
+  kitchenId: string,
+  dish: { species: string; part: string },
+  method: Method,
+  place: Place,
+): Promise<void> {
   const problems: Problem[] = [];
   const asked = [
     { path: 'part', part: dish.part, always: true },
@@ -73,6 +82,14 @@ function checkLaw(dish: { species: string; part: string }, method: Method, place
   for (const { path, part, always } of asked) {
     const law = lawOf(dish.species, part, place);
     if (!stopped.has(law.status) || (!always && law.status === 'not known: ask')) continue;
+    const lifted =
+      law.status === 'prohibited'
+        ? null
+        : await look(app, async (db) => {
+            const kitchen = await kitchenOf(db, kitchenId);
+            return liftedBy(db, kitchenId, dish.species, part, dayIn(kitchen.zone, app.now()));
+          });
+    if (lifted !== null) continue;
     problems.push({
       path,
       found: `${part} of ${dish.species} in ${place}: ${law.status} (${law.citation})`,

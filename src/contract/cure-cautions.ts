@@ -40,7 +40,10 @@ export function cureCautions(
     cautions.push(
       'The core has not come to rest: it is less salted than the mean. Judge the piece by its core.',
     );
-  const warm = Math.max(...problem.stages.map(({ temperature }) => temperature));
+  // A rinse of minutes is no cure in the warm.
+  const warm = Math.max(
+    ...problem.stages.filter(({ time }) => time > 1800).map(({ temperature }) => temperature),
+  );
   if (warm > 5)
     cautions.push(
       `At ${warm} °C bacteria grow inside the piece while the salt is on its way. Cure cold, at 5 °C or below.`,

@@ -85,7 +85,9 @@ describe('runCure', () => {
     expect(answer.equilibriumSaltPct).toBeCloseTo(answer.meanSaltPct, 9);
     expect(Math.abs(answer.saltBalancePct)).toBeLessThan(1e-8);
     expect(answer.hoursTo90PctRange).toBeNull();
-    expect(answer.cautions.some((c) => c.includes('At 10 °C'))).toBe(true);
+    // A rinse of six minutes is no cure in the warm; a day at 10 °C is.
+    expect(answer.cautions.some((c) => c.includes('At 10 °C'))).toBe(false);
+    expect(runCure({ ...input, temperatureC: 10 }).cautions.some((c) => c.includes('At 10 °C'))).toBe(true);
   });
 
   it.each([

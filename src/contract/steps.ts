@@ -4,6 +4,7 @@
  */
 import { z } from 'zod';
 import { BodyInput, ProfilePointInput, StageInput, TargetInput } from './body.ts';
+import { CuredPiece, CureRest, CuringSalt } from './cure-parts.ts';
 import {
   Composition,
   celsius,
@@ -52,13 +53,18 @@ export const TrimStep = z.strictObject({
 export const CureStep = z.strictObject({
   kind: z.literal('cure'),
   ...common,
-  by: z.enum(['dry cure', 'brine']),
-  /** Dry cure: salt as % of the meat's weight. Brine: strength, % w/w of the brine. */
+  by: z.enum(['dry cure', 'brine', 'equilibrium']),
+  /** Dry cure: salt as % of the meat's weight. Brine: strength, % w/w of the brine. Equilibrium: salt as % of meat and water together. */
   saltPct: percent(),
-  /** Brine weight for each kilogram of meat; brine only. */
+  /** For each kilogram of meat: weight of the brine, or of the water at equilibrium. */
   brinePerKg: z.number().positive().max(100).optional(),
   h: z.number().min(0).max(2_000),
   mediumC: celsius(-5, 30),
+  piece: CuredPiece.optional(),
+  rest: CureRest.optional(),
+  /** Mean salt that is wanted in the end, % of the cured piece. */
+  wantedSaltPct: z.number().positive().max(26).optional(),
+  curingSalt: CuringSalt.optional(),
 });
 
 export const RinseStep = z.strictObject({
@@ -96,6 +102,8 @@ export const FillStep = z.strictObject({
   skinMm: millimetres(0, 50),
   gramsPerPiece: grams(100_000),
   headSpacePct: percent(),
+  /** How much the filling swells in the heat, % of its volume, as the kitchen has measured it. */
+  swellPct: percent().optional(),
 });
 
 export const WrapStep = z.strictObject({

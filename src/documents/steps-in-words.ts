@@ -1,7 +1,8 @@
 /** A step of a method in the words of paper: how long, at what, and within which limits. */
 import type { StageInput } from '../contract/body.ts';
-import type { Ask, Step } from '../contract/steps.ts';
-import { duration, number, temperature, type Units, weight } from './format.ts';
+import { brineFor } from '../contract/method-cure.ts';
+import type { Ask, Step, StepOf } from '../contract/steps.ts';
+import { duration, length, number, temperature, type Units, weight } from './format.ts';
 
 /** `at least 70 °C`, `at most 3 °C`, `between 440 and 500 g`; empty where there is no limit. */
 export function limitText(ask: Pick<Ask, 'kind' | 'low' | 'high'>, units: Units): string {
@@ -55,24 +56,54 @@ export function stageText(stage: StageInput, units: Units, reckonedMin?: number)
   return `${stage.name}${medium}, ${untilText(stage, units, reckonedMin)}`;
 }
 
+/** How much goes in, what is left empty, and how thick the filled piece may be where it is thickest. */
+function fillText(step: StepOf<'fill'>, units: Units): string {
+  const thickest = step.profile.reduce((best, p) => (p.diameterMm > best.diameterMm ? p : best));
+  const swells = step.swellPct === undefined ? '' : `, swells ${number(step.swellPct, 1)} %`;
+  return `${weight(step.gramsPerPiece, units)} a piece, ${number(step.headSpacePct, 1)} % head space${swells}; at most ${length(thickest.diameterMm, units)} across, ${length(thickest.atMm, units)} from the end`;
+}
+
+/** Salt, water, hours and cold; what is wanted in the end; how curing salt goes in. */
+function cureText(step: StepOf<'cure'>, units: Units): string {
+  const cold = (h: number, C: number) => `${duration(h * 60)} at ${temperature(C, units)}`;
+  const { saltKg, waterKg } = brineFor(step);
+  const grams = (kg: number) => `${number(kg * 1000, kg < 0.1 ? 1 : 0)} g`;
+  const parts: string[] = [];
+  if (step.by === 'dry cure')
+    parts.push(`${number(step.saltPct, 2)} % salt, ${grams(saltKg)} to each kg of meat`);
+  else if (step.by === 'brine')
+    parts.push(
+      `${number(step.saltPct, 2)} % brine (${grams(step.saltPct / (100 - step.saltPct))} salt to each kg of water)`,
+      step.brinePerKg === undefined ? '' : `${number(step.brinePerKg, 2)} times the weight of the meat`,
+    );
+  else
+    parts.push(
+      `${number(step.saltPct, 2)} % salt of meat and water together: ${grams(waterKg)} water and ${grams(saltKg)} salt to each kg of meat`,
+    );
+  if (step.curingSalt !== undefined)
+    parts.push(
+      `of it ${number(step.curingSalt.gPerKg, 1)} g/kg curing salt with ${number(step.curingSalt.nitritePct, 2)} % sodium nitrite, weighed to a tenth of a gram`,
+    );
+  parts.push(cold(step.h, step.mediumC));
+  if (step.rest !== undefined)
+    parts.push(`then salt off, ${cold(step.rest.h, step.rest.mediumC)} to even out`);
+  if (step.wantedSaltPct !== undefined) parts.push(`for ${number(step.wantedSaltPct, 2)} % salt in the meat`);
+  return parts.filter((part) => part !== '').join(', ');
+}
+
 /** What the step takes and at what, in a line. `reckoned` gives the minutes of each stage where the engine has run. */
 export function settingText(step: Step, units: Units, reckoned: readonly number[] = []): string {
   switch (step.kind) {
     case 'trim':
       return `${weight(step.weightG, units)} of ${step.part}, leaves ${number(step.yieldPct, 1)} %`;
-    case 'cure': {
-      const cold = `${duration(step.h * 60)} at ${temperature(step.mediumC, units)}`;
-      if (step.by === 'dry cure') return `${number(step.saltPct, 2)} % salt, ${cold}`;
-      const much =
-        step.brinePerKg === undefined ? '' : `, ${number(step.brinePerKg, 2)} times the weight of the meat`;
-      return `${number(step.saltPct, 2)} % brine${much}, ${cold}`;
-    }
+    case 'cure':
+      return cureText(step, units);
     case 'rinse and dry':
       return `rinse ${duration(step.rinseMin)}, dry ${duration(step.dryMin)}`;
     case 'mix':
       return `below ${temperature(step.maxC, units)}`;
     case 'fill':
-      return `${weight(step.gramsPerPiece, units)} a piece, ${number(step.headSpacePct, 1)} % head space`;
+      return fillText(step, units);
     case 'wrap':
       return `${step.material}, ${step.layers} × ${number(step.micrometres)} µm`;
     case 'cook':

@@ -2,6 +2,8 @@
 import type { CookProblem, CookResult, Place } from '../../core/heat/types.ts';
 import type { Advice } from '../../core/method/advice.ts';
 import type { ShapeCost } from '../../core/method/shape-cost.ts';
+import type { CureProblem } from '../../core/salt/cure.ts';
+import type { Foreseen } from '../../core/salt/foresee.ts';
 
 export type Question =
   | {
@@ -18,11 +20,19 @@ export type Question =
       /** How long the heating stage lasts as it stands [s]. */
       readonly now: number;
       readonly coldSpot: Place;
+    }
+  | {
+      readonly kind: 'cure';
+      readonly problem: CureProblem;
+      /** Mean salt that is wanted, mass fraction of the salted piece. */
+      readonly wanted: number | undefined;
     };
 
 export type AnswerTo<Q extends Question> = Q extends { kind: 'cook' }
   ? { readonly result: CookResult; readonly ms: number }
-  : { readonly advice: Advice; readonly cost: ShapeCost | null; readonly ms: number };
+  : Q extends { kind: 'cure' }
+    ? { readonly foreseen: Foreseen; readonly ms: number }
+    : { readonly advice: Advice; readonly cost: ShapeCost | null; readonly ms: number };
 
 /** An error of the engine as it crosses from the worker: which kind, and where, found, allowed where it says so. */
 export interface EngineFault {

@@ -2,6 +2,7 @@
 import { cook } from '../../core/heat/cook.ts';
 import { adviceFrom, heatingTimeSearch } from '../../core/method/advice.ts';
 import { shapeCostSearch } from '../../core/method/shape-cost.ts';
+import { foreseeCure } from '../../core/salt/foresee.ts';
 import {
   buffersOf,
   type EngineFault,
@@ -54,6 +55,11 @@ async function answer(id: number, ask: Question): Promise<void> {
       },
     });
     say({ id, answer: { result, ms: performance.now() - began } }, buffersOf(result));
+    return;
+  }
+  if (ask.kind === 'cure') {
+    const foreseen = foreseeCure(ask.problem, ask.wanted);
+    say({ id, answer: { foreseen, ms: performance.now() - began } });
     return;
   }
   const options = { mode: ask.mode, guess: ask.now };

@@ -1,4 +1,5 @@
 import type { StageInput } from '../../../contract/body.ts';
+import { brineFor } from '../../../contract/method-cure.ts';
 import type { Step } from '../../../contract/steps.ts';
 import { say, sayNaturally, type Units } from './measures.ts';
 
@@ -58,10 +59,31 @@ function figuresOf(step: Step, units: Units): [string, string][] {
         ['Before trimming', grams(step.weightG)],
       ];
     case 'cure': {
-      const of = step.by === 'brine' ? 'of the brine' : 'of the meat’s weight';
+      const of = {
+        'dry cure': 'of the meat’s weight',
+        brine: 'of the brine',
+        equilibrium: 'of meat and water together',
+      }[step.by];
+      const { saltKg, waterKg } = brineFor(step);
+      const { rest, curingSalt } = step;
       return [
         ['Salt', `${step.saltPct} % ${of}`],
+        [
+          'To a kilogram of meat',
+          `${waterKg > 0 ? `${grams(waterKg * 1000)} water, ` : ''}${grams(saltKg * 1000)} salt`,
+        ],
+        ...(curingSalt === undefined
+          ? []
+          : [
+              ['Curing salt in it', `${curingSalt.gPerKg} g/kg, ${curingSalt.nitritePct} % nitrite`] as [
+                string,
+                string,
+              ],
+            ]),
         ['For', `${step.h} h at ${heat(step.mediumC, units)}`],
+        ...(rest === undefined
+          ? []
+          : [['Then, salt off', `${rest.h} h at ${heat(rest.mediumC, units)}`] as [string, string]]),
       ];
     }
     case 'rinse and dry':

@@ -1,68 +1,127 @@
+/** A cure: by dry salt, by brine or to equilibrium; how strong, how long, how cold, and the rest after. */
 import { useState } from 'react';
+import { cureProblemOf } from '../../../../contract/method-cure.ts';
 import type { StepOf } from '../../../../contract/steps.ts';
-import { cureEquilibrium } from '../../../../core/salt/equilibrium.ts';
-import { formatQuantity, plainNumber } from '../../../../core/units.ts';
-import { Basis } from '../../../parts/basis.tsx';
+import { type BrineScale, brineReading, saltOnScale } from '../../../../core/properties/brine-readings.ts';
 import { Choice } from '../../../parts/choice.tsx';
 import { NumberField } from '../../../parts/number-field.tsx';
-import { Foreseen } from './foreseen.tsx';
+import { CureForeseen } from './cure-foreseen.tsx';
+import { CurePieceFields } from './cure-piece-fields.tsx';
+import { CuringSaltFields } from './curing-salt-fields.tsx';
+import { SaltFrontPanel } from './salt-front-panel.tsx';
 import type { StepForm } from './step-form.ts';
+import { useCure } from './use-cure.ts';
 
-/** Chicken breast 74 %, pork arm picnic 68 %, chicken skin 54 % (USDA SR28): a middle to begin with, said as such. */
-const ASSUMED_WATER_PCT = 70;
+type Cure = StepOf<'cure'>;
+type By = Cure['by'];
 
-export function CureFields({ kitchen, method, step, set, readOnly }: StepForm<StepOf<'cure'>>) {
-  const [waterPct, setWater] = useState(ASSUMED_WATER_PCT);
-  const trim = method.find((s) => s.kind === 'trim');
-  const meatG = trim?.kind === 'trim' ? (trim.weightG * trim.yieldPct) / 100 : 1_000;
-  const brinePerKg = step.by === 'brine' ? (step.brinePerKg ?? 1) : null;
-  const medium =
-    brinePerKg === null
-      ? { medium: step.saltPct / 100, mediumSalt: 1 }
-      : { medium: brinePerKg, mediumSalt: step.saltPct / 100 };
-  const rest = waterPct > 0 ? cureEquilibrium({ meat: 1, water: waterPct / 100, ...medium }) : null;
-  const saltG = (medium.medium * medium.mediumSalt * meatG) / 1;
+const ways: readonly { value: By; label: string }[] = [
+  { value: 'dry cure', label: 'Dry cure' },
+  { value: 'brine', label: 'Brine' },
+  { value: 'equilibrium', label: 'Equilibrium: meat and water salted as one' },
+];
+
+/** Where each way begins, when the strength of another makes no sense for it. */
+function begin(by: By, { saltPct, brinePerKg }: Cure): Partial<Cure> {
+  if (by === 'brine') return { by, brinePerKg: brinePerKg ?? 1, saltPct: saltPct < 3 ? 6 : saltPct };
+  if (by === 'equilibrium') return { by, brinePerKg: brinePerKg ?? 1, saltPct: saltPct > 4 ? 1.8 : saltPct };
+  return { by, saltPct: saltPct > 4 ? 1.8 : saltPct };
+}
+
+const scales: readonly { value: BrineScale; label: string; unit: string; high: number; low: number }[] = [
+  { value: '%', label: '% of its weight', unit: '%', low: 0, high: 26 },
+  { value: 'salometer', label: 'Salometer degrees', unit: '°', low: 0, high: 98.5 },
+  { value: 'gravity', label: 'Specific gravity', unit: '', low: 1, high: 1.2 },
+  { value: 'Baumé', label: 'Baumé degrees', unit: '°Bé', low: 0, high: 24.2 },
+  { value: 'density', label: 'Density at 20 °C', unit: 'kg/m³', low: 998.2, high: 1197 },
+];
+
+function onScale(scale: BrineScale, saltPct: number): number | null {
+  if (scale === '%') return saltPct;
+  if (!(saltPct >= 0 && saltPct <= 26.395)) return null;
+  const reads = brineReading(saltPct);
+  return { salometer: reads.salometer, gravity: reads.gravity, Baumé: reads.baume, density: reads.density }[
+    scale
+  ];
+}
+
+/** The strength of the brine, on whichever instrument the kitchen has. */
+function Strength({ step, set, readOnly }: Pick<StepForm<Cure>, 'step' | 'set' | 'readOnly'>) {
+  const [scale, setScale] = useState<BrineScale>('%');
+  const chosen = scales.find((s) => s.value === scale) ?? scales[0]!;
   return (
     <>
+      <NumberField
+        key={scale}
+        label="Brine strength"
+        unit={chosen.unit}
+        value={onScale(scale, step.saltPct)}
+        low={chosen.low}
+        high={chosen.high}
+        readOnly={readOnly}
+        onChange={(v) =>
+          v !== null &&
+          set({ saltPct: scale === '%' ? v : Math.round(saltOnScale(scale, v) * 1e4) / 1e4 }, 'saltPct')
+        }
+        hint={
+          scale === '%' ? 'Salt of the whole brine’s weight.' : 'Plain salt brine; kept as % of its weight.'
+        }
+      />
+      <Choice
+        label="Read as"
+        value={scale}
+        options={scales.map(({ value, label }) => ({ value, label }))}
+        onChange={setScale}
+      />
+    </>
+  );
+}
+
+export function CureFields(form: StepForm<Cure>) {
+  const { method, step, set, readOnly } = form;
+  const trim = method.find((s) => s.kind === 'trim');
+  const meatG = trim?.kind === 'trim' ? (trim.weightG * trim.yieldPct) / 100 : 1_000;
+  const cure = cureProblemOf(method, step);
+  const wanted = step.wantedSaltPct === undefined ? undefined : step.wantedSaltPct / 100;
+  const curing = useCure(cure, wanted);
+  const { answered } = curing;
+  return (
+    <>
+      {cure === null || answered === null ? null : (
+        <SaltFrontPanel cure={answered.cure} foreseen={answered.foreseen} current={curing.current} />
+      )}
       <div className="fields">
         <Choice
           label="By"
           value={step.by}
           readOnly={readOnly}
-          options={[
-            { value: 'dry cure', label: 'Dry cure' },
-            { value: 'brine', label: 'Brine' },
-          ]}
-          onChange={(by) =>
-            set(
-              by === 'brine'
-                ? { by, brinePerKg: step.brinePerKg ?? 1, saltPct: step.saltPct < 3 ? 6 : step.saltPct }
-                : { by, saltPct: step.saltPct > 4 ? 1.8 : step.saltPct },
-              'by',
-            )
-          }
-        />
-        <NumberField
-          label={step.by === 'brine' ? 'Brine strength' : 'Salt, of the meat’s weight'}
-          unit="%"
-          value={step.saltPct}
-          low={0}
-          high={step.by === 'brine' ? 26 : 100}
-          readOnly={readOnly}
-          onChange={(v) => v !== null && set({ saltPct: v }, 'saltPct')}
-          hint={step.by === 'brine' ? 'Salt of the whole brine’s weight.' : undefined}
+          options={ways}
+          onChange={(by) => set(begin(by, step), 'by')}
         />
         {step.by === 'brine' ? (
+          <Strength step={step} set={set} readOnly={readOnly} />
+        ) : (
           <NumberField
-            label="Brine for each kg of meat"
+            label={step.by === 'equilibrium' ? 'Salt, of meat and water' : 'Salt, of the meat’s weight'}
+            unit="%"
+            value={step.saltPct}
+            low={0}
+            high={step.by === 'equilibrium' ? 20 : 100}
+            readOnly={readOnly}
+            onChange={(v) => v !== null && set({ saltPct: v }, 'saltPct')}
+          />
+        )}
+        {step.by === 'dry cure' ? null : (
+          <NumberField
+            label={step.by === 'brine' ? 'Brine for each kg of meat' : 'Water for each kg of meat'}
             unit="kg"
-            value={step.brinePerKg ?? null}
+            value={step.brinePerKg ?? 1}
             low={0.01}
             high={100}
             readOnly={readOnly}
             onChange={(v) => v !== null && set({ brinePerKg: v }, 'brinePerKg')}
           />
-        ) : null}
+        )}
         <NumberField
           label="For"
           unit="h"
@@ -81,53 +140,57 @@ export function CureFields({ kitchen, method, step, set, readOnly }: StepForm<St
           readOnly={readOnly}
           onChange={(v) => v !== null && set({ mediumC: v }, 'mediumC')}
         />
-      </div>
-      <Foreseen>
         <NumberField
-          label="Water in the meat (assumed, not kept)"
-          unit="%"
-          value={waterPct}
-          low={1}
-          high={95}
-          onChange={(v) => v !== null && setWater(v)}
-          hint="Chicken breast 74, pork arm 68, chicken skin 54 (USDA SR28)."
+          label="Then lies, salt off"
+          unit="h"
+          value={step.rest?.h ?? null}
+          low={0}
+          high={2_000}
+          optional
+          readOnly={readOnly}
+          onChange={(h) =>
+            set(
+              {
+                rest:
+                  h === null || h === 0
+                    ? undefined
+                    : { h, mediumC: step.rest?.mediumC ?? Math.min(step.mediumC, 5) },
+              } as Partial<Cure>,
+              'rest',
+            )
+          }
+          hint="To even out; a rinse right after this step counts too."
         />
-        {rest === null ? null : (
-          <table>
-            <caption>When the salt has come to rest, if it is given time enough</caption>
-            <tbody>
-              <tr>
-                <th scope="row">Salt to weigh out</th>
-                <td className="number">
-                  {formatQuantity(saltG, 'mass', kitchen.units)} for{' '}
-                  {formatQuantity(meatG, 'mass', kitchen.units)} of meat
-                </td>
-              </tr>
-              <tr>
-                <th scope="row">Salt in the cured meat</th>
-                <td className="number">{plainNumber(rest.saltOfSalted * 100, 2)} %</td>
-              </tr>
-              <tr>
-                <th scope="row">Salt in its water</th>
-                <td className="number">{plainNumber(rest.waterPhaseSalt * 100, 2)} %</td>
-              </tr>
-            </tbody>
-          </table>
+        {step.rest === undefined ? null : (
+          <NumberField
+            label="Lies at"
+            unit="°C"
+            value={step.rest.mediumC}
+            low={-5}
+            high={30}
+            readOnly={readOnly}
+            onChange={(mediumC) =>
+              mediumC !== null &&
+              step.rest !== undefined &&
+              set({ rest: { h: step.rest.h, mediumC } }, 'rest at')
+            }
+          />
         )}
-        <p className="quiet">
-          Whether {formatQuantity(step.h * 60, 'time', kitchen.units)} are time enough for the middle of the
-          piece is not reckoned here yet. Neither is nitrite: this is plain salt.
-        </p>
-        <Basis
-          items={[
-            {
-              what: 'Salt shared out by weight among all the water there is; no uptake or loss of water, no salt held back by protein',
-              source: 'own-computation',
-              confidence: 'computed',
-            },
-          ]}
+        <NumberField
+          label="Salt wanted in the meat"
+          unit="%"
+          value={step.wantedSaltPct ?? null}
+          low={0.01}
+          high={26}
+          optional
+          readOnly={readOnly}
+          onChange={(v) => set({ wantedSaltPct: v ?? undefined } as Partial<Cure>, 'wanted salt')}
+          hint="Of the cured meat; gives the hours and the brine."
         />
-      </Foreseen>
+      </div>
+      <CurePieceFields step={step} set={set} readOnly={readOnly} />
+      <CuringSaltFields step={step} set={set} readOnly={readOnly} />
+      <CureForeseen {...form} cure={cure} curing={curing} meatG={meatG} />
     </>
   );
 }

@@ -1,0 +1,81 @@
+import { describe, expect, it } from 'vitest';
+import { foreseeCure } from '../../../../core/salt/foresee.ts';
+import {
+  activityWords,
+  cureFaultWords,
+  evenWords,
+  neededWords,
+  saltRows,
+  saltWords,
+  spanWords,
+} from './cure-words.ts';
+
+describe('rounding never flatters', () => {
+  it('salt down, activity and hours up', () => {
+    expect(saltWords(0.03499)).toBe('3.49 %');
+    expect(activityWords(0.0503)).toBe('0.971');
+    expect(neededWords(10.01 * 3600)).toBe('11 h');
+    expect(neededWords(3.01 * 3600)).toBe('3.1 h');
+    expect(neededWords(61)).toBe('2 min');
+    expect(neededWords(5 * 86_400)).toBe('5 days');
+  });
+
+  it('a span says usual, quickest and slowest, or never', () => {
+    expect(spanWords({ usual: 31 * 3600, quickest: 20 * 3600, slowest: 52 * 3600 })).toBe(
+      '31 h (20 h to 52 h)',
+    );
+    expect(spanWords({ usual: 31 * 3600, quickest: null, slowest: null })).toBe('31 h');
+    expect(spanWords({ usual: null, quickest: null, slowest: null })).toBe('never, as it stands');
+  });
+});
+
+const cured = (h: number) =>
+  foreseeCure({
+    piece: { shape: 'slab', size: 0.02, exposedFaces: 2, mass: 1, water: 0.7, salt: 0 },
+    stages: [{ medium: { kind: 'bath', mass: 2, salt: 0.05 }, temperature: 4, time: h * 3600 }],
+  });
+
+describe('evenWords', () => {
+  it('is not yet until even the slowest salt has come through', () => {
+    const even = cured(1).even;
+    const h = (s: number | null) => (s ?? 0) / 3600;
+    expect(evenWords(cured(h(even.usual) * 0.9)).word).toBe('Not even yet');
+    expect(evenWords(cured(h(even.usual) * 1.1))).toMatchObject({
+      state: 'not yet',
+      word: 'Even, unless the salt is slow',
+    });
+    expect(evenWords(cured(h(even.slowest) * 1.1)).state).toBe('neutral');
+  });
+
+  it('the middle is the least salted row', () => {
+    const [middle, mean, surface] = saltRows(cured(6).result.history.at(-1)!).map((r) =>
+      Number.parseFloat(r[2]),
+    );
+    expect(middle).toBeLessThan(mean!);
+    expect(mean).toBeLessThan(surface!);
+  });
+});
+
+describe('cureFaultWords', () => {
+  it('speaks in millimetres and per cent', () => {
+    expect(
+      cureFaultWords({
+        name: 'OutOfRange',
+        message: '',
+        path: 'piece.skin.thickness',
+        found: '0.02 m',
+        allowed: '0.00001 to 0.0095 m',
+      }),
+    ).toBe('The skin: 20 mm. Allowed: 0.01 to 9.5 mm.');
+    expect(
+      cureFaultWords({
+        name: 'OutOfRange',
+        message: '',
+        path: 'stages[0].medium.salt',
+        found: '0.27',
+        allowed: '0 to 0.2633, saturation at 4 °C',
+      }),
+    ).toBe('The brine’s strength: 27 %. Allowed: 0 % to 26.33 %, saturation at 4 °C.');
+    expect(cureFaultWords({ name: 'Error', message: 'broken' })).toBe('broken');
+  });
+});
