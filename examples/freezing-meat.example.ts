@@ -13,6 +13,13 @@ import {
 import { frozenConductivity, frozenDensity } from '../src/core/properties/freezing-mixture.ts';
 import { freezingFoodNamed } from '../src/core/properties/freezing-points.ts';
 import type { Example, Row } from './case.ts';
+import {
+  breast,
+  measuredFrozenChicken,
+  phamCylinder,
+  plankSphere,
+  printedFrozenHeats,
+} from './freezing-problems.ts';
 import { kept } from './kept.ts';
 
 const [scipy, python] = [kept('conduction'), kept('freezing-equations')];
@@ -54,11 +61,10 @@ methods side by side. Rows of the handbook's table are from memory.`,
     const beef = freezingFoodNamed('beef carcass').composition;
     const pork = freezingFoodNamed('pork shoulder, lean').composition;
     const bird = freezingFoodNamed('chicken').composition;
-    const breast = { water: 0.7426, protein: 0.22054, fat: 0.02568, carbohydrate: 0, fibre: 0, ash: 0.01117 };
     const tchigeov = iceFractionTchigeov({ ...beef, water: 0.58 }, -1.7, -20).x;
     const ice = iceFractionTchigeov(pork, -2.2, -40).x;
     const chicken = (C: number) => {
-      const measured = 1.07 - 0.0149 * C - 1.04e-4 * C * C;
+      const measured = measuredFrozenChicken(C);
       return row(
         `white chicken at ${C} °C, conductivity by Levy with ice as a phase`,
         'sweat-haugh-stadelman-1973',
@@ -70,16 +76,6 @@ methods side by side. Rows of the handbook's table are from memory.`,
         'secondary',
       );
     };
-    const plank = {
-      shape: 'sphere',
-      half: 0.035,
-      h: 50,
-      k: 1.2,
-      density: 1000,
-      latent: 250e3,
-      freezing: -1.25,
-      medium: -40,
-    } as const;
     const ham = coolingOf(
       [0.051, 0.0825, 0.1395].map((half) => ({ shape: 'slab', half })),
       48,
@@ -170,14 +166,16 @@ methods side by side. Rows of the handbook's table are from memory.`,
         'kJ/(kg K)',
         'then both are the same equation',
       ),
-      row(
-        'specific heat of frozen lean pork',
-        handbook,
-        2.2,
-        frozenHeat(pork, -40) / 1000,
-        0.13,
-        'kJ/(kg K)',
-        'the handbook’s column as remembered; 6 % for the choice of bound water',
+      ...Object.entries(printedFrozenHeats).map(([name, kJ]) =>
+        row(
+          `${name}, frozen: specific heat`,
+          handbook,
+          kJ,
+          frozenHeat(freezingFoodNamed(name).composition, -40) / 1000,
+          0.06 * kJ,
+          'kJ/(kg K)',
+          'the handbook’s column as remembered; 6 % for the choice of bound water',
+        ),
       ),
       row(
         'pork at −40 °C: ice',
@@ -222,7 +220,7 @@ methods side by side. Rows of the handbook's table are from memory.`,
         'sphere of 70 mm, Plank',
         'plank-1913',
         python('plank sphere'),
-        freezingTimePlank(plank),
+        freezingTimePlank(plankSphere),
         0.26,
         's',
         worked,
@@ -231,7 +229,7 @@ methods side by side. Rows of the handbook's table are from memory.`,
         'the same as printed',
         'singh-heldman',
         0.72,
-        freezingTimePlank(plank) / 3600,
+        freezingTimePlank(plankSphere) / 3600,
         0.005,
         'h',
         'the book’s answer as remembered, to its figures',
@@ -240,20 +238,7 @@ methods side by side. Rows of the handbook's table are from memory.`,
         'cylinder of 40 mm from 5 to −18 °C, Pham',
         'pham-1986',
         python('pham cylinder'),
-        freezingTimePham({
-          shape: 'cylinder',
-          half: 0.02,
-          h: 30,
-          k: 1.4,
-          unfrozenDensity: 1050,
-          unfrozenHeat: 3500,
-          frozenDensity: 980,
-          frozenHeat: 2000,
-          latent: 220e3,
-          start: 5,
-          end: -18,
-          medium: -35,
-        }),
+        freezingTimePham(phamCylinder),
         0.39,
         's',
         worked,
