@@ -20,8 +20,9 @@ const ByRatio = z.strictObject({
 
 const PartAnswer = z.strictObject({
   part: z.string(),
-  /** Animals it was weighed in. */
+  /** Animals it was weighed in, and in how many weighings. */
   animals: z.number(),
+  weighings: z.number(),
   kgTotal: z.number(),
   /** Plain mean over the animals: times the animals bought it is what to expect. Null from one animal: spread and interval. */
   meanPct: z.number(),
@@ -67,6 +68,16 @@ export const CarveAnswer = z.strictObject({
     value: ByPart.nullable(),
     shares: ByPart.nullable(),
   }),
+  /** A kilogram that can be served, after trim and cooking and with its work; for the parts that finish names. */
+  usable: z.array(
+    z.strictObject({
+      part: z.string(),
+      kgTotal: z.number(),
+      costPerKg: z.strictObject({ weight: z.number(), value: nullable, shares: nullable }),
+      /** Of the cost, the work. */
+      labourPerKg: z.number(),
+    }),
+  ),
   /** Weighings that lie apart from the others: looked at, never left out. */
   apart: z.array(
     z.strictObject({

@@ -60,7 +60,7 @@ export function basisOf(input: CarveInput, priors: ReadonlyMap<string, SharePrio
   return basis.map((entry) => ({ ...entry, citation: cite(entry.source) }));
 }
 
-type Known = Pick<CarveAnswer, 'parts' | 'unaccounted' | 'unaccountedPct' | 'apart'>;
+type Known = Pick<CarveAnswer, 'animals' | 'parts' | 'unaccounted' | 'unaccountedPct' | 'apart'>;
 
 /** More than this of the dressed weight gone is worth a look: drip and sawdust are less. */
 const muchGone = 3;
@@ -68,13 +68,18 @@ const muchGone = 3;
 /** The cautions for this breakdown, the ones that it calls for first. */
 export function carveCautions(input: CarveInput, answer: Known, accuracyG: number): string[] {
   const cautions: string[] = [];
-  const n = input.animals.length;
+  const n = answer.animals;
+  const lots = input.animals.length;
   const names = (list: readonly string[]) =>
     list.length > 6 ? `${list.slice(0, 6).join(', ')} and ${list.length - 6} more` : list.join(', ');
-  if (n === 1) cautions.push('One animal has no spread: weigh more before you count on a yield.');
-  else if (n < 5)
+  if (lots === 1 && n > 1)
     cautions.push(
-      `${n} animals: the spread itself is hardly known, so neither are the animals still to weigh.`,
+      `${n} animals in one weighing have a mean and no spread: weigh some one by one before you count on a yield.`,
+    );
+  else if (n === 1) cautions.push('One animal has no spread: weigh more before you count on a yield.');
+  else if (lots < 5)
+    cautions.push(
+      `${lots} weighings: the spread itself is hardly known, so neither are the animals still to weigh.`,
     );
   const gone = answer.unaccounted.filter((u) => u.pct > muchGone);
   if (gone.length > 0)

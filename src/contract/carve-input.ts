@@ -3,24 +3,34 @@ import { z } from 'zod';
 import { nearNames } from './near-names.ts';
 import { Text } from './quantities.ts';
 
-const weight = () => z.number().positive().max(5_000);
+const weight = () => z.number().positive().max(10_000);
 
 const AnimalInput = z.strictObject({
   name: Text(80).optional(),
   supplier: Text(120).optional(),
   cutter: Text(80).optional(),
+  /** How many animals were cut and weighed together; all weights and the cost are of them together. */
+  count: z.int().min(1).max(10_000).optional(),
   liveKg: weight().optional(),
   dressedKg: weight(),
   costTotal: z.number().min(0).max(10_000_000),
   /** A part that is not listed was not weighed; one that was not there is listed with 0 kg. */
   parts: z
-    .array(z.strictObject({ part: Text(80), kg: z.number().min(0).max(5_000) }))
+    .array(z.strictObject({ part: Text(80), kg: z.number().min(0).max(10_000) }))
     .min(1)
     .max(200),
 });
 export type AnimalInput = z.infer<typeof AnimalInput>;
 
 const byPart = (value: z.ZodNumber) => z.record(Text(80), value);
+
+/** What is still lost of a part, one after the other, and the work it takes. */
+const FinishInput = z.strictObject({
+  trimPct: z.number().min(0).max(99).optional(),
+  cookingLossPct: z.number().min(0).max(99).optional(),
+  /** For a kilogram as cut. */
+  labourMinPerKg: z.number().min(0).max(1_000).optional(),
+});
 
 const CarveFields = z.strictObject({
   species: Text(60),
@@ -34,6 +44,10 @@ const CarveFields = z.strictObject({
   credited: z.array(Text(80)).max(200).optional(),
   /** Parts that carry no cost: bone, trim, drip. */
   wasted: z.array(Text(80)).max(200).optional(),
+  /** For the cost of a kilogram that can be served. */
+  finish: z.record(Text(80), FinishInput).optional(),
+  /** What an hour of work costs; needed where work is given. */
+  labourPerHour: z.number().min(0).max(10_000).optional(),
   /** Half width of the 95 % interval that is wanted, in % of the part's own mean. */
   precisionPct: z.number().min(0.1).max(100).optional(),
   /** The most that the scales are out by in one weighing; 0.5 g where nothing is said. */
@@ -80,7 +94,7 @@ function checkNames(input: CarveFields, complain: Complain): void {
       `${near.length > 0 ? `perhaps ${near[0]}; ` : ''}one of ${listed.join(', ')}`,
     );
   };
-  for (const key of ['values', 'shares'] as const)
+  for (const key of ['values', 'shares', 'finish'] as const)
     for (const name of Object.keys(input[key] ?? {})) if (!known.has(name)) unknown([key, name], name);
   for (const key of ['credited', 'wasted'] as const)
     (input[key] ?? []).forEach((name, i) => {
@@ -92,6 +106,9 @@ function checkNames(input: CarveFields, complain: Complain): void {
     if (input.wasted?.includes(name) === true)
       complain(['credited', i], `${JSON.stringify(name)}, which is wasted as well`, 'one or the other');
   });
+  for (const [name, { labourMinPerKg = 0 }] of Object.entries(input.finish ?? {}))
+    if (labourMinPerKg > 0 && input.labourPerHour === undefined)
+      complain(['labourPerHour'], 'nothing', `what an hour costs, as finish has work on ${name}`);
   if (input.shares !== undefined)
     for (const name of parts)
       if (

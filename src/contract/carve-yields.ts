@@ -28,6 +28,8 @@ export const usualPrecisionPct = 5;
 interface Seen {
   readonly index: number;
   readonly share: number;
+  /** Cut together. */
+  readonly animals: number;
   readonly least: number;
   readonly animal: AnimalInput;
 }
@@ -76,21 +78,21 @@ function partAnswer(
   prior: SharePrior | undefined,
   precision: number,
 ): PartAnswer {
-  const shares = seen.map(({ share }) => ({ share }));
-  const { mean, sd, low, high } = meanShare(shares, student);
+  const { animals, mean, sd, low, high } = meanShare(seen, student);
   const least = Math.min(...seen.map((s) => s.least));
-  const ratio = shareEstimate(shares, student, prior, least);
+  const ratio = shareEstimate(seen, student, prior, least);
   const needed = sd === null ? null : animalsForPrecision(mean, sd, precision, student);
   return {
     part,
-    animals: seen.length,
+    animals,
+    weighings: seen.length,
     kgTotal,
     meanPct: pct(mean),
     sdPct: pctOrNull(sd),
     low95: pctOrNull(low),
     high95: pctOrNull(high),
     animalsForPrecision: needed,
-    moreAnimals: needed === null ? null : Math.max(0, needed - seen.length),
+    moreAnimals: needed === null ? null : Math.max(0, needed - animals),
     byRatio: {
       centrePct: pct(ratio.centre),
       low95: pctOrNull(ratio.low),
@@ -110,12 +112,12 @@ function groupsOf(part: string, seen: readonly Seen[]): Groups {
     const names = [...new Set(seen.flatMap(({ animal }) => animal[by] ?? []))];
     return names.map((name) => {
       const theirs = seen.filter(({ animal }) => animal[by] === name);
-      const { mean, sd, low, high } = meanShare(theirs, student);
+      const { animals, mean, sd, low, high } = meanShare(theirs, student);
       return {
         by,
         name,
         part,
-        animals: theirs.length,
+        animals,
         meanPct: pct(mean),
         sdPct: pctOrNull(sd),
         low95: pctOrNull(low),
@@ -130,8 +132,12 @@ function learningOf(part: string, seen: readonly Seen[], animals: readonly Anima
   return cutters.flatMap((cutter): CarveAnswer['learning'] => {
     // The count goes on over animals in which this part was not weighed.
     const count = new Map<number, number>();
+    let cut = 0;
     animals.forEach((animal, index) => {
-      if (animal.cutter === cutter) count.set(index, count.size + 1);
+      if (animal.cutter !== cutter) return;
+      // Of animals cut together, the one in the middle.
+      count.set(index, cut + ((animal.count ?? 1) + 1) / 2);
+      cut += animal.count ?? 1;
     });
     const theirs = seen.filter(({ animal }) => animal.cutter === cutter);
     if (theirs.length < fewestForLearning) return [];
@@ -146,7 +152,7 @@ function learningOf(part: string, seen: readonly Seen[], animals: readonly Anima
       {
         cutter,
         part,
-        animals: theirs.length,
+        animals: theirs.reduce((sum, s) => sum + s.animals, 0),
         perDoublingPct: inPct(trend.perDoubling),
         low95: inPct(trend.low),
         high95: inPct(trend.high),
@@ -188,7 +194,13 @@ export function yieldsOf(
   animals.forEach((animal, index) => {
     for (const { part, kg } of animal.parts) {
       const entry = byPart.get(part) ?? { seen: [], mg: 0 };
-      entry.seen.push({ index, animal, least: least[index]!, share: Math.min(1, kg / animal.dressedKg) });
+      entry.seen.push({
+        index,
+        animal,
+        animals: animal.count ?? 1,
+        least: least[index]!,
+        share: Math.min(1, kg / animal.dressedKg),
+      });
       entry.mg += Math.round(kg * 1e6);
       byPart.set(part, entry);
     }

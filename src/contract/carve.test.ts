@@ -158,6 +158,29 @@ describe('runCarve', () => {
     expect(taught.learning[0]!.perDoublingPct).toBeCloseTo(0.1, 2);
     expect(learning).toHaveLength(1);
   });
+  test('animals cut together count as so many, and say nothing of spread alone', () => {
+    const together = { ...geese.animals[0]!, count: 3 };
+    const alone = runCarve({ species: 'goose', animals: [together] });
+    expect(alone).toMatchObject({
+      animals: 3,
+      parts: [{ animals: 3, weighings: 1, sdPct: null }, {}, {}, {}],
+    });
+    expect(alone.cautions[0]).toMatch(/^3 animals in one weighing/);
+    const { parts } = runCarve({ species: 'goose', animals: [together, geese.animals[1]!] });
+    expect(parts[0]?.meanPct).toBeCloseTo((3 * (80 / 3.7) + 76 / 3.6) / 4, 10);
+  });
+  test('a kilogram to serve costs its losses and its work', () => {
+    const finish = { neck: { trimPct: 10, cookingLossPct: 27, labourMinPerKg: 30 } };
+    const values = { legs: 14, breast: 26, neck: 0, frame: 0 };
+    const [neck] = runCarve({ ...geese, values, finish, labourPerHour: 15 }).usable;
+    expect(neck?.kgTotal).toBeCloseTo(0.6 * 0.9 * 0.73, 10);
+    expect(neck?.costPerKg.weight).toBeCloseTo((127 / 10.96 + 7.5) / 0.657, 9);
+    // Free by value: what is left to pay is the work.
+    expect(neck?.costPerKg.value).toBeCloseTo(7.5 / 0.657, 9);
+    expect(neck?.labourPerKg).toBeCloseTo(7.5 / 0.657, 9);
+    expect(problemsOf({ ...geese, finish })[0]).toMatch(/^labourPerHour: nothing/);
+    expect(problemsOf({ ...geese, finish: { nek: {} } })[0]).toMatch(/^finish\.nek: a part that no animal/);
+  });
   test('refuses what is wrong, with place, finding and what is allowed', () => {
     const parts = (i: number) => (g: typeof geese) => g.animals[i]!.parts;
     expect(problemsOf(changed((g) => parts(1)(g).push({ part: 'liver', kg: 0.1 })))).toEqual([

@@ -1,6 +1,12 @@
 /** `carve`: a breakdown of weighed animals, from JSON to JSON (kg, major units of money). */
 
-import { type CostedNode, type CostRule, jointCost, type PieceMoney } from '../core/carcass/joint-cost.ts';
+import {
+  type CostedNode,
+  type CostRule,
+  jointCost,
+  type PieceMoney,
+  usableCost,
+} from '../core/carcass/joint-cost.ts';
 import type { BreakdownNode } from '../core/carcass/mass-balance.ts';
 import { type BalancedNode, balanceOf, type Weighing } from '../core/carcass/mass-balance.ts';
 import { Contradiction } from '../core/errors.ts';
@@ -115,6 +121,42 @@ const ruled = (node: CostedNode | null) =>
         whole: Object.fromEntries(node.children.map((c) => [c.name, c.cost] as const)),
       };
 
+type Ruled = ReturnType<typeof ruled>;
+
+function usableParts(
+  { finish = {}, labourPerHour = 0 }: CarveInput,
+  lot: BalancedNode,
+  rules: readonly [Ruled, Ruled, Ruled],
+): CarveAnswer['usable'] {
+  return lot.children.flatMap(({ name, mg }) => {
+    if (!Object.hasOwn(finish, name) || mg === null || mg === 0) return [];
+    const { trimPct = 0, cookingLossPct = 0, labourMinPerKg = 0 } = finish[name]!;
+    const kg = kilograms(mg);
+    const by = (rule: Ruled) => {
+      const perKg = rule?.perKg[name];
+      if (perKg === undefined || perKg === null) return null;
+      return usableCost({
+        cost: perKg * kg,
+        kg,
+        trimLoss: trimPct / 100,
+        cookingLoss: cookingLossPct / 100,
+        labourMin: labourMinPerKg * kg,
+        labourPerHour,
+      });
+    };
+    const [weight, value, shares] = rules.map(by);
+    if (weight === null || weight === undefined) return [];
+    return [
+      {
+        part: name,
+        kgTotal: weight.kg,
+        costPerKg: { weight: weight.perKg, value: value?.perKg ?? null, shares: shares?.perKg ?? null },
+        labourPerKg: weight.labourPerKg,
+      },
+    ];
+  });
+}
+
 /** Runs `carve` from JSON to JSON. Throws `InputProblems` for anything wrong with the input. */
 export function runCarve(json: unknown): CarveAnswer {
   const input = accept(CarveInput, json);
@@ -150,7 +192,7 @@ export function runCarve(json: unknown): CarveAnswer {
   const live = input.animals.filter((a) => a.liveKg !== undefined);
   const answer = {
     species: input.species,
-    animals: input.animals.length,
+    animals: input.animals.reduce((sum, { count = 1 }) => sum + count, 0),
     dressedKg: kilograms(dressed),
     dressingPct:
       live.length === 0
@@ -172,6 +214,7 @@ export function runCarve(json: unknown): CarveAnswer {
       value: value?.whole ?? null,
       shares: shares?.whole ?? null,
     },
+    usable: usableParts(input, lot, [weight, value, shares]),
   };
   return { ...answer, basis: basisOf(input, priors), cautions: carveCautions(input, answer, accuracy) };
 }

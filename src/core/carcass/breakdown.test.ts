@@ -181,6 +181,18 @@ describe('jointCost', () => {
     expect(costs(away)).toMatchObject({ frame: -75, breasts: costs(away).crown! + 75 });
     closes(away);
   });
+  test('drip and bone that nobody weighed cost nothing; with a price they must be weighed', () => {
+    const dry = balanceOf(
+      goose,
+      weighed.filter((w) => w.node !== 'drip'),
+    );
+    const free = jointCost(dry, 4200, { by: 'value' }, money);
+    expect(free.children[3]).toMatchObject({ name: 'drip', mg: null, cost: 0, perKg: null, how: 'nothing' });
+    closes(free);
+    expect(() => jointCost(dry, 4200, { by: 'weight' }, { drip: { pricePerKg: -5 } })).toThrow(
+      /goose › drip/,
+    );
+  });
   test('a part without price or share is refused and named', () => {
     expect(() => jointCost(balanced, 4200, { by: 'value' }, {})).toThrow(/goose › legs/);
     expect(() => jointCost(balanced, 4200, { by: 'shares', shares: { legs: 1, neck: 1 } })).toThrow(

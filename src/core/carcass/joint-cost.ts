@@ -26,7 +26,8 @@ export interface PieceMoney {
 export interface CostedNode {
   readonly id: string;
   readonly name: string;
-  readonly mg: number;
+  /** null: drip or waste that nobody weighed; it costs nothing. */
+  readonly mg: number | null;
   /** Whole minor units. Children sum to it exactly. */
   readonly cost: number;
   /** Before rounding to whole units [minor units/kg]; null where it weighs nothing. */
@@ -99,15 +100,15 @@ class Claims {
   }
 
   private leaf(node: BalancedNode, path: string): Claim {
-    if (node.mg === null)
-      throw new Contradiction(path, 'a piece that was not weighed', 'a weight for every piece before cost');
     const worth = this.worth(node, path);
     const lost = node.becomes !== 'part';
+    if (lost && worth === null && this.money[node.id]?.credited !== true) return fixedAt(0n);
+    if (node.mg === null)
+      throw new Contradiction(path, 'a piece that was not weighed', 'a weight for every piece before cost');
     const credited = this.money[node.id]?.credited === true;
     if (credited && worth === null)
       throw new Contradiction(path, 'credited without a price', 'a price per kg, 0 for nothing');
     if (worth !== null && (lost || credited || worth < 0n)) return fixedAt(BigInt(node.mg) * worth);
-    if (lost) return fixedAt(0n);
     if (this.rule.by === 'weight') return { weight: BigInt(node.mg) };
     if (this.rule.by === 'shares') return { weight: this.share(node, path) };
     if (worth === null)
@@ -148,7 +149,7 @@ class Claims {
  * Cost of every piece of a breakdown, exact at every cut [minor units].
  * Equation: at every cut: cost of the piece − Σ credits + Σ costs of disposal, shared out by largest remainder over what
  * carries, in proportion to weight m, to net realisable value m (p − f), or to the chef's shares.
- * @param root a balanced breakdown, everything in it weighed
+ * @param root a balanced breakdown, every part in it weighed
  * @param cost what it cost, whole minor units
  * @param rule weight, value or shares
  * @param money prices by id of the piece [minor units/kg, −1e9 to 1e9, to a thousandth]
@@ -187,13 +188,13 @@ export function jointCost(
       const priced = money[child.id]?.pricePerKg !== undefined || child.children.length > 0;
       return spread(child, claim.fixed, claim.exact, below, priced ? 'credited' : 'nothing');
     });
-    const mg = node.mg ?? 0;
+    const { mg } = node;
     return {
       id: node.id,
       name: node.name,
       mg,
       cost: own,
-      perKg: mg > 0 ? exact / (mg / 1e6) : null,
+      perKg: mg !== null && mg > 0 ? exact / (mg / 1e6) : null,
       how,
       children,
     };
