@@ -130,7 +130,7 @@ function ladle({ ladle: fat }: StageInput): Basis[] {
   const h = fat.hWm2K ?? ladledFat.h;
   return [
     {
-      what: `fat of ${fat.fatC} °C over the whole surface for ${share} % of the time at ${h} W/(m² K), averaged over time: no measurement of ladling was found`,
+      what: `fat of ${fat.fatC} °C over the whole surface for ${share} % of the time at ${h} W/(m² K), averaged over time and lessened by the surface's own warming under each ladle, as if of lean meat: no measurement of ladling was found`,
       source: fat.hWm2K === undefined ? ladledFat.source : 'user-input',
       confidence: 'assumption',
     },

@@ -97,7 +97,9 @@ describe('surroundingsOf', () => {
       stage({ medium: 'ladled fat', ladle: { fatC: 180, onS: 4, everyS: 10 } }),
       's',
     );
-    expect(surface?.ladle).toEqual({ C: 180, h: 300, share: 0.4 });
+    expect(surface?.ladle).toMatchObject({ C: 180, share: 0.4 });
+    // Of the 300 under the fat the surface's own warming under each ladle takes a tenth.
+    expect(surface?.ladle?.h).toBeCloseTo(271.1, 1);
   });
 });
 

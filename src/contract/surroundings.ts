@@ -1,5 +1,6 @@
 /** From a stage as it is written to what the engine's surface is in: medium, coefficient, pressure, vapour, radiation, ladled fat. */
 import type { MediumTemperature, Radiator, Surface } from '../core/heat/types.ts';
+import { ladledCoefficient, meatEffusivity } from '../core/properties/ladle.ts';
 import {
   condensateFilm,
   foodEmissivity,
@@ -189,7 +190,13 @@ export function surroundingsOf(stage: StageInput, path: string, own?: number): S
       ...(fluxWm2 === undefined ? {} : { flux: fluxWm2 }),
       ...(ladle === undefined
         ? {}
-        : { ladle: { C: ladle.fatC, h: ladle.hWm2K ?? ladledFat.h, share: ladle.onS / ladle.everyS } }),
+        : {
+            ladle: {
+              C: ladle.fatC,
+              h: ladledCoefficient(ladle.hWm2K ?? ladledFat.h, ladle.onS, ladle.everyS, meatEffusivity.value),
+              share: ladle.onS / ladle.everyS,
+            },
+          }),
     },
   };
 }
