@@ -10,38 +10,41 @@ import {
 } from '../src/core/salt/series.ts';
 import { saltWaterActivity, waterPhaseSalt } from '../src/core/salt/water-activity.ts';
 import type { Example, Row } from './case.ts';
+import { kept } from './kept.ts';
+
+const scipy = kept('salt');
 
 const computed = { confidence: 'computed' } as const;
 const six = 'printed to six digits';
-const uptake: readonly (readonly [SaltShape, number, number])[] = [
-  ['cylinder', 0.001, 0.070359],
-  ['cylinder', 0.005, 0.154507],
-  ['cylinder', 0.01, 0.215474],
-  ['cylinder', 0.02, 0.298564],
-  ['cylinder', 0.05, 0.452121],
-  ['cylinder', 0.1, 0.605824],
-  ['cylinder', 0.2, 0.782148],
-  ['cylinder', 0.3, 0.877972],
-  ['cylinder', 0.5, 0.961621],
-  ['cylinder', 1, 0.99787],
-  ['slab', 0.001, 0.035682],
-  ['slab', 0.01, 0.112838],
-  ['slab', 0.05, 0.252313],
-  ['slab', 0.1, 0.356823],
-  ['slab', 0.2, 0.504088],
-  ['slab', 0.3, 0.613236],
-  ['slab', 0.5, 0.76395],
-  ['slab', 1, 0.93126],
-  ['slab', 2, 0.99417],
+const uptake: readonly (readonly [SaltShape, number])[] = [
+  ['cylinder', 0.001],
+  ['cylinder', 0.005],
+  ['cylinder', 0.01],
+  ['cylinder', 0.02],
+  ['cylinder', 0.05],
+  ['cylinder', 0.1],
+  ['cylinder', 0.2],
+  ['cylinder', 0.3],
+  ['cylinder', 0.5],
+  ['cylinder', 1],
+  ['slab', 0.001],
+  ['slab', 0.01],
+  ['slab', 0.05],
+  ['slab', 0.1],
+  ['slab', 0.2],
+  ['slab', 0.3],
+  ['slab', 0.5],
+  ['slab', 1],
+  ['slab', 2],
 ];
-const limited: readonly (readonly [SaltShape, number, number, number])[] = [
-  ['cylinder', 1, 0.05, 0.653602],
-  ['cylinder', 1, 0.1, 0.79301],
-  ['cylinder', 1, 0.2, 0.915715],
-  ['cylinder', 5, 0.05, 0.505043],
-  ['cylinder', 5, 0.1, 0.659922],
-  ['slab', 1, 0.1, 0.552841],
-  ['slab', 5, 0.1, 0.405284],
+const limited: readonly (readonly [SaltShape, number, number])[] = [
+  ['cylinder', 1, 0.05],
+  ['cylinder', 1, 0.1],
+  ['cylinder', 1, 0.2],
+  ['cylinder', 5, 0.05],
+  ['cylinder', 5, 0.1],
+  ['slab', 1, 0.1],
+  ['slab', 5, 0.1],
 ];
 /** Hours in an endless bath: shape, L [m], D [m²/s], uptake. */
 const days: readonly (readonly [SaltShape, number, number, number])[] = [
@@ -58,26 +61,13 @@ const balances = [
   [0.5, 10, 3.9758, 31.368],
   [3, 3.5, 2.7943, 21.778],
 ] as const;
-const activities = [
-  [0.5, 0.9971],
-  [0.9, 0.9948],
-  [1, 0.9943],
-  [2, 0.9885],
-  [3.5, 0.9796],
-  [5, 0.9702],
-  [8, 0.95],
-  [10, 0.9351],
-  [15, 0.8923],
-  [20, 0.8394],
-  [26.4, 0.7527],
-] as const;
+const activities = [0.5, 0.9, 1, 2, 3.5, 5, 8, 10, 15, 20, 26.4] as const;
 /** Salt and water of a product, %: water-phase salt %, activity. */
 const products = [
   [1.8, 70, 2.507, 0.9855],
   [2.5, 65, 3.7037, 0.9783],
   [3, 60, 4.7619, 0.9717],
 ] as const;
-const molal = [0.9966, 0.9835, 0.9668, 0.9315, 0.8931, 0.8515, 0.8068, 0.7594];
 const molalities = [0.1, 0.5, 1, 2, 3, 4, 5, 6];
 
 const exact = (quantity: string, expected: number, ours: number, tolerance: number): Row => ({
@@ -115,15 +105,15 @@ makes, what an instrument reads, and how much nitrite goes in.`,
     const crank = { source: 'crank-1975', ...computed, tolerance: 1e-6, unit: '-', why: six };
     const day = (L: number, D: number) => (86_400 * D) / L ** 2;
     return [
-      ...uptake.map(([shape, Fo, expected]) => ({
+      ...uptake.map(([shape, Fo]) => ({
         quantity: `${shape}, endless bath, Fo ${Fo}`,
-        expected,
+        expected: scipy(`${shape} endless ${Fo}`),
         ours: uptakeInEndlessBath(shape, Fo),
         ...crank,
       })),
-      ...limited.map(([shape, alpha, Fo, expected]) => ({
+      ...limited.map(([shape, alpha, Fo]) => ({
         quantity: `${shape}, α ${alpha}, Fo ${Fo}`,
-        expected,
+        expected: scipy(`${shape} limited ${alpha} ${Fo}`),
         ours: uptakeInLimitedBath(shape, alpha, Fo),
         ...crank,
       })),
@@ -161,25 +151,25 @@ makes, what an instrument reads, and how much nitrite goes in.`,
           },
         ];
       }),
-      ...activities.map(([pct, expected]) => ({
+      ...activities.map((pct) => ({
         quantity: `a_w of ${pct} % salt`,
         source: 'pitzer-mayorga-1973',
         ...computed,
-        expected,
+        expected: scipy(`a_w ${pct} %`),
         ours: saltWaterActivity(pct / 100),
-        tolerance: 5e-4,
+        tolerance: 1e-6,
         unit: '-',
-        why: 'printed to four digits; the equation is good to 0.0007',
+        why: 'the same equation, typed in twice; against measurements it is good to 0.0007',
       })),
-      ...molalities.map((m, i) => ({
+      ...molalities.map((m) => ({
         quantity: `a_w at ${m} mol/kg`,
         source: 'pitzer-mayorga-1973',
         ...computed,
-        expected: molal[i] ?? Number.NaN,
+        expected: scipy(`a_w ${m} mol`),
         ours: saltWaterActivity((m * 0.0584428) / (1 + m * 0.0584428)),
-        tolerance: 1e-3,
+        tolerance: 1e-6,
         unit: '-',
-        why: 'the equation is good to 0.0007',
+        why: 'the same equation, typed in twice; against measurements it is good to 0.0007',
       })),
       ...products.flatMap(([salt, water, pct, a]): Row[] => {
         const w = waterPhaseSalt(salt / 100, water / 100);

@@ -1,12 +1,10 @@
 import { cure } from '../src/core/salt/cure.ts';
 import type { CureMedium } from '../src/core/salt/cure-piece.ts';
-import {
-  middleInEndlessBath,
-  type SaltShape,
-  uptakeInEndlessBath,
-  uptakeInLimitedBath,
-} from '../src/core/salt/series.ts';
+import type { SaltShape } from '../src/core/salt/series.ts';
 import type { Example, Row } from './case.ts';
+import { kept } from './kept.ts';
+
+const scipy = kept('salt');
 
 const D = 2e-10;
 const R = 0.01;
@@ -26,7 +24,8 @@ export const example: Example = {
   title: 'Salt into simple shapes against their exact series',
   story: `A piece without salt lies in brine: once in so much that its strength does not change, once in as much water as the piece
 itself holds, so that the brine weakens as it gives salt. For slab, cylinder and sphere both are known exactly as infinite
-series. We compare the share of its final salt that the piece has taken up, and the strength at its middle.`,
+series. The series were summed with scipy; we
+compare the share of its final salt that the piece has taken up, and the strength at its middle.`,
   equation: 'M_t/M_∞ = 1 − Σ w_n·exp(−q_n²·D·t/L²)',
   sources: ['crank-1975'],
   run() {
@@ -48,13 +47,13 @@ series. We compare the share of its final salt that the piece has taken up, and 
         rows.push(
           {
             quantity: `${shape}, Fo ${Fo}: uptake, endless bath`,
-            expected: uptakeInEndlessBath(shape, Fo),
+            expected: scipy(`${shape} endless ${Fo}`),
             ours: open.takenKg / open.equilibrium.saltKg,
             ...common,
           },
           {
             quantity: `${shape}, Fo ${Fo}: uptake, as much water in bath and piece`,
-            expected: uptakeInLimitedBath(shape, 1, Fo),
+            expected: scipy(`${shape} limited 1 ${Fo}`),
             ours: closed.takenKg / closed.equilibrium.saltKg,
             ...common,
           },
@@ -62,7 +61,7 @@ series. We compare the share of its final salt that the piece has taken up, and 
         if (Fo >= 0.01)
           rows.push({
             quantity: `${shape}, Fo ${Fo}: middle, endless bath`,
-            expected: middleInEndlessBath(shape, Fo),
+            expected: scipy(`${shape} middle ${Fo}`),
             ours: core / (1 - core) / (0.06 / 0.94),
             ...common,
           });
