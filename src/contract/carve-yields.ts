@@ -79,7 +79,7 @@ function partAnswer(
   precision: number,
 ): PartAnswer {
   const { animals, mean, sd, low, high } = meanShare(seen, student);
-  const least = Math.min(...seen.map((s) => s.least));
+  const least = seen.reduce((fewest, s) => Math.min(fewest, s.least), 1);
   const ratio = shareEstimate(seen, student, prior, least);
   const needed = sd === null ? null : animalsForPrecision(mean, sd, precision, student);
   return {
