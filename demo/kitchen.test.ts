@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { runJudge } from '../src/contract/judge.ts';
 import { programmeOf } from '../src/contract/method-cook.ts';
 import { readProbeLog } from '../src/contract/probe-log.ts';
-import { Ingredient, Kitchen, Lot, Part, Person, Supplier } from '../src/contract/records.ts';
+import { Ingredient, Kitchen, Lot, PartInput, Person, Supplier } from '../src/contract/records.ts';
 import { Step, stepKinds } from '../src/contract/steps.ts';
 import { cook } from '../src/core/heat/cook.ts';
 import type { CookResult } from '../src/core/heat/types.ts';
@@ -23,7 +23,7 @@ describe('the demo kitchen', () => {
     Kitchen.parse({ ...demoKitchen.kitchen, id: nextId(), demo: true, createdAt: printedAt });
     for (const row of people) Person.parse({ ...row, id: nextId() });
     for (const row of suppliers) Supplier.parse({ ...row, id: nextId() });
-    for (const row of parts) Part.parse({ ...row, id: nextId() });
+    for (const row of parts) PartInput.parse(row);
     for (const row of demoKitchen.ingredients) Ingredient.parse({ ...row, id: nextId() });
     for (const { supplier: _s, part: _p, at: arrived, by: _b, ...row } of lots)
       Lot.parse({ ...row, id: nextId(), supplierId: null, partId: null, arrivedAt: at(arrived) });

@@ -3,9 +3,9 @@
  * pluck), put together from several published breakdowns of different animals so that they sum to 100: good enough for
  * a picture of the whole animal, no yield to plan with. A part without a published share has none.
  */
-import type { Part } from '../src/contract/records.ts';
+import type { Part, PartInput } from '../src/contract/records.ts';
 
-type Row = Omit<Part, 'id'>;
+type Row = PartInput;
 type Use = Part['use'];
 
 /** Per cent of live weight → per cent of all that is listed. */

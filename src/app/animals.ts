@@ -7,7 +7,7 @@ import type { Ingredient, Lot, Part, Supplier } from '../contract/records.ts';
 import { formatQuantity, type UnitSystem } from '../core/units.ts';
 import * as t from '../store/tables.ts';
 import { type Actor, type App, change, kitchenOf, look } from './app.ts';
-import { AppError } from './errors.ts';
+import { AppError, notFound } from './errors.ts';
 
 export const listSuppliers = (app: App, kitchenId: string): Promise<Supplier[]> =>
   look(app, async (db) => {
@@ -38,6 +38,10 @@ const asPart = (row: typeof t.part.$inferSelect): Part => ({
   name: row.name,
   sharePct: row.sharePct,
   use: row.use as Part['use'],
+  class: row.class as Part['class'],
+  lifeDays: row.lifeDays,
+  valuePerKg: row.valuePerKg,
+  costShare: row.costShare,
 });
 
 export const listParts = (app: App, kitchenId: string): Promise<Part[]> =>
@@ -61,13 +65,43 @@ export const addPart = (app: App, actor: Actor, input: BodyOf<'addPart'>): Promi
       );
     if (same !== undefined)
       throw new AppError('conflict', `This kitchen already has a ${input.name} of ${input.species}.`);
-    const part: Part = { id: uuid(), ...input };
+    const part: Part = {
+      id: uuid(),
+      ...input,
+      class: input.class ?? null,
+      lifeDays: input.lifeDays ?? null,
+      valuePerKg: input.valuePerKg ?? null,
+      costShare: input.costShare ?? null,
+    };
     await tx.insert(t.part).values({ ...part, kitchenId: kitchen.id, createdAt: now });
     await tell({
       action: 'added',
       subject: 'part',
       subjectId: part.id,
       summary: `Part ${part.name} of ${part.species} added.`,
+    });
+    return part;
+  });
+
+export const changePart = (
+  app: App,
+  actor: Actor,
+  partId: string,
+  input: BodyOf<'changePart'>,
+): Promise<Part> =>
+  change(app, actor, async ({ tx, kitchen, tell }) => {
+    const [row] = await tx
+      .update(t.part)
+      .set(input)
+      .where(and(eq(t.part.kitchenId, kitchen.id), eq(t.part.id, partId)))
+      .returning();
+    if (row === undefined) throw notFound('part');
+    const part = asPart(row);
+    await tell({
+      action: 'changed',
+      subject: 'part',
+      subjectId: partId,
+      summary: `Part ${part.name} of ${part.species}: ${part.use}${part.lifeDays === null ? '' : `, keeps ${part.lifeDays} days`}${part.valuePerKg === null ? '' : `, worth ${part.valuePerKg / 100} a kg`}.`,
     });
     return part;
   });
@@ -114,8 +148,11 @@ export const addLot = (app: App, actor: Actor, input: BodyOf<'addLot'>): Promise
       arrivedAt: new Date(input.arrivedAt),
       kitchenId: kitchen.id,
       createdAt: now,
+      kind: 'part',
+      leftGrams: input.grams,
     };
-    await tx.insert(t.lot).values(row);
+    const [written] = await tx.insert(t.lot).values(row).returning();
+    if (written === undefined) throw new Error('the lot was not written');
     const units = kitchen.units as UnitSystem;
     const warm =
       input.arrivalC === null ? '' : `, ${formatQuantity(input.arrivalC, 'temperature', units)} on arrival`;
@@ -125,7 +162,7 @@ export const addLot = (app: App, actor: Actor, input: BodyOf<'addLot'>): Promise
       subjectId: row.id,
       summary: `Lot ${input.code}: ${input.what}, ${formatQuantity(input.grams, 'mass', units)}${warm}.`,
     });
-    return asLot(row);
+    return asLot(written);
   });
 
 async function mustHave(

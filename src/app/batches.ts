@@ -15,9 +15,11 @@ import * as t from '../store/tables.ts';
 import { asLot } from './animals.ts';
 import { type Actor, type App, change, kitchenOf, look } from './app.ts';
 import { type BatchRecords, outAndDecided, stateOf } from './batch-state.ts';
+import { dayIn } from './civil-day.ts';
 import { nameOf, namesIn, versionRow } from './dishes.ts';
 import { AppError, notFound } from './errors.ts';
 import { closingDigest, startDigest } from './record-digests.ts';
+import { blockedWhy } from './shelf.ts';
 
 export type BatchRow = typeof t.batch.$inferSelect;
 
@@ -230,6 +232,15 @@ export const startBatch = (app: App, actor: Actor, input: BodyOf<'startBatch'>):
         throw new AppError('invalid', 'The batch names a lot that this kitchen does not have.', [
           { path: `lotIds[${i}]`, found: id, allowed: 'the id of a lot of this kitchen' },
         ]);
+    const today = dayIn(kitchen.zone, now);
+    for (const [i, id] of input.lotIds.entries()) {
+      const lot = lots.find((l) => l.id === id);
+      const blocked = lot === undefined ? null : blockedWhy(lot, today);
+      if (blocked !== null)
+        throw new AppError('blocked', `The batch cannot be made of this: ${blocked}`, [
+          { path: `lotIds[${i}]`, found: blocked, allowed: 'a lot that may be used' },
+        ]);
+    }
     const code = await nextCode(tx, kitchen, now);
     const row = {
       id: input.id,

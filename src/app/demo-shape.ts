@@ -2,7 +2,7 @@
  * What a demo kitchen is made of, as pure data. It is laid through the program's ordinary verbs, so demo data obey every
  * rule that a kitchen's own data obey; ids are made while laying, so things refer to one another by name.
  */
-import type { Ingredient, Kitchen, Lot, Part, Person, Supplier } from '../contract/records.ts';
+import type { Ingredient, Kitchen, Lot, PartInput, Person, Supplier } from '../contract/records.ts';
 import type { Ask, Step } from '../contract/steps.ts';
 
 /** A moment seen from the day of laying: whole days before it, and the clock in the kitchen's zone. */
@@ -101,7 +101,7 @@ export interface DemoKitchen {
   /** The first is the head chef who sets the kitchen up. */
   readonly people: readonly Omit<Person, 'id'>[];
   readonly suppliers: readonly Omit<Supplier, 'id'>[];
-  readonly parts: readonly Omit<Part, 'id'>[];
+  readonly parts: readonly PartInput[];
   readonly ingredients: readonly Omit<Ingredient, 'id'>[];
   readonly lots: readonly (Omit<Lot, 'id' | 'supplierId' | 'partId' | 'arrivedAt'> & {
     /** The supplier's name. */

@@ -29,3 +29,7 @@ export class AppError extends Error {
 
 export const notFound = (what: string) =>
   new AppError('not_found', `This kitchen has no ${what} of that id.`);
+
+export function invalid(message: string, problems: readonly Problem[]): never {
+  throw new AppError('invalid', message, problems);
+}

@@ -19,10 +19,20 @@ export type RecordTable =
   | 'reading'
   | 'decision'
   | 'probe_log'
+  | 'machine_fit'
   | 'version_save'
   | 'signature'
   | 'batch_start'
-  | 'batch_close';
+  | 'batch_close'
+  | 'specification_version'
+  | 'specification_answer'
+  | 'delivery'
+  | 'photo'
+  | 'lot_move'
+  | 'weighing'
+  | 'breakdown'
+  | 'authority_request'
+  | 'authority_answer';
 
 export const firstHash = '0'.repeat(64);
 

@@ -9,12 +9,22 @@ import { type App, kitchenOf, look } from './app.ts';
 import { digest } from './digest.ts';
 import { type Entry, firstHash, hashOf, type RecordTable } from './journal-line.ts';
 import {
+  authorityAnswerDigest,
+  authorityRequestDigest,
+  breakdownDigest,
   closingDigest,
   decisionDigest,
+  deliveryDigest,
+  lotMoveDigest,
+  machineFitDigest,
+  photoDigest,
   probeLogDigest,
   readingDigest,
   signatureDigest,
+  specificationAnswerDigest,
+  specificationVersionDigest,
   startDigest,
+  weighingDigest,
 } from './record-digests.ts';
 
 type Row = typeof t.journal.$inferSelect;
@@ -120,6 +130,24 @@ async function fingerprints(db: Db, records: readonly Told[]): Promise<Map<strin
     (ids) => db.select().from(t.probeLog).where(inArray(t.probeLog.id, ids)),
     (r) => [r.id, probeLogDigest(r)],
   );
+  const plain = [
+    ['delivery', t.delivery, deliveryDigest],
+    ['weighing', t.weighing, weighingDigest],
+    ['lot_move', t.lotMove, lotMoveDigest],
+    ['breakdown', t.breakdown, breakdownDigest],
+    ['specification_version', t.specificationVersion, specificationVersionDigest],
+    ['specification_answer', t.specificationAnswer, specificationAnswerDigest],
+    ['authority_request', t.authorityRequest, authorityRequestDigest],
+    ['authority_answer', t.authorityAnswer, authorityAnswerDigest],
+    ['photo', t.photo, photoDigest],
+    ['machine_fit', t.machineFit, machineFitDigest],
+  ] as const;
+  for (const [name, table, print] of plain)
+    await each(
+      name,
+      (ids) => db.select().from(table).where(inArray(table.id, ids)) as Promise<{ id: string }[]>,
+      (r) => [r.id, (print as (row: unknown) => string)(r)],
+    );
   await each(
     'signature',
     (ids) => db.select().from(t.version).where(inArray(t.version.id, ids)),
@@ -156,6 +184,14 @@ async function anyUntold(
     decision: t.decision,
     probe_log: t.probeLog,
     version_save: t.versionSave,
+    delivery: t.delivery,
+    weighing: t.weighing,
+    lot_move: t.lotMove,
+    specification_answer: t.specificationAnswer,
+    authority_request: t.authorityRequest,
+    authority_answer: t.authorityAnswer,
+    photo: t.photo,
+    machine_fit: t.machineFit,
   } as const;
   for (const [name, table] of Object.entries(counted)) {
     const [row] = await db

@@ -13,6 +13,22 @@ function told<Row extends object>(row: Row): unknown {
 export const readingDigest = (row: Told<typeof t.reading.$inferSelect>): string => digest(told(row));
 export const decisionDigest = (row: Told<typeof t.decision.$inferSelect>): string => digest(told(row));
 export const probeLogDigest = (row: Told<typeof t.probeLog.$inferSelect>): string => digest(told(row));
+export const machineFitDigest = (row: Told<typeof t.machineFit.$inferSelect>): string => digest(told(row));
+
+export const deliveryDigest = (row: Told<typeof t.delivery.$inferSelect>): string => digest(told(row));
+export const weighingDigest = (row: Told<typeof t.weighing.$inferSelect>): string => digest(told(row));
+export const lotMoveDigest = (row: Told<typeof t.lotMove.$inferSelect>): string => digest(told(row));
+export const breakdownDigest = (row: typeof t.breakdown.$inferSelect): string => digest(row);
+export const specificationVersionDigest = (row: typeof t.specificationVersion.$inferSelect): string =>
+  digest(row);
+export const specificationAnswerDigest = (row: Told<typeof t.specificationAnswer.$inferSelect>): string =>
+  digest(told(row));
+export const authorityRequestDigest = (row: Told<typeof t.authorityRequest.$inferSelect>): string =>
+  digest(told(row));
+export const authorityAnswerDigest = (row: Told<typeof t.authorityAnswer.$inferSelect>): string =>
+  digest(told(row));
+/** The bytes by their own fingerprint. */
+export const photoDigest = ({ bytes: _, ...row }: typeof t.photo.$inferSelect): string => digest(row);
 
 export const signatureDigest = (
   row: Pick<typeof t.version.$inferSelect, 'method' | 'evidence' | 'signedAt' | 'signedBy'>,

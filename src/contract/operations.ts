@@ -3,6 +3,8 @@
  * documentation is printed from it. Paths are under `/api`; `:name` parts are UUIDs.
  */
 import { z } from 'zod';
+import { animalOperations } from './animal-operations.ts';
+import { machineOperations } from './machines.ts';
 import { Id, Instant, Note, Text } from './quantities.ts';
 import {
   Batch,
@@ -15,7 +17,9 @@ import {
   Judgement,
   Kitchen,
   Lot,
+  LotInput,
   Part,
+  PartInput,
   Person,
   Place,
   ProbeLog,
@@ -109,7 +113,7 @@ export const operations = {
     method: 'POST',
     path: `${K}/parts`,
     summary: 'Name a part of an animal.',
-    body: Part.omit({ id: true }),
+    body: PartInput,
     result: Part,
     signed: true,
   }),
@@ -123,10 +127,20 @@ export const operations = {
     method: 'POST',
     path: `${K}/lots`,
     summary: 'Take in a lot.',
-    body: Lot.omit({ id: true }),
+    body: LotInput,
     result: Lot,
     signed: true,
   }),
+  changePart: op({
+    method: 'PUT',
+    path: `${K}/parts/:partId`,
+    summary: 'Say what becomes of a part, how long it keeps, what it is worth.',
+    body: Part.omit({ id: true, species: true, name: true }),
+    result: Part,
+    signed: true,
+  }),
+  ...animalOperations,
+  ...machineOperations,
   ingredients: op({
     method: 'GET',
     path: `${K}/ingredients`,
@@ -355,8 +369,9 @@ export const ApiError = z.strictObject({
 });
 export type ApiError = z.infer<typeof ApiError>;
 
-/** Documents, as plain GETs that answer a PDF. */
+/** Documents, as plain GETs that answer a PDF, and pictures. */
 export const documents = {
+  photo: (kitchenId: string, photoId: string) => `/api/kitchens/${kitchenId}/photos/${photoId}`,
   methodCard: (kitchenId: string, versionId: string) =>
     `/api/kitchens/${kitchenId}/versions/${versionId}/method-card.pdf`,
   batchRecord: (kitchenId: string, batchId: string) =>

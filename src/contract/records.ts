@@ -1,5 +1,6 @@
 /** The records a kitchen keeps, as they cross the wire. Times are UTC instants; money is in minor units. */
 import { z } from 'zod';
+import { ProductClass } from './delivery.ts';
 import { Composition, celsius, Id, Instant, Minor, Note, Text } from './quantities.ts';
 import { Method } from './steps.ts';
 
@@ -39,7 +40,24 @@ export const Part = z.strictObject({
   sharePct: z.number().min(0).max(100).nullable(),
   /** On the menu, used in stock or staff food, or thrown away. */
   use: z.enum(['menu', 'kitchen', 'thrown away']),
+  /** Which temperature limits it comes under; null where nobody has said. */
+  class: ProductClass.nullable(),
+  /** How long it keeps once it is cut [days]. */
+  lifeDays: z.number().positive().max(3_650).nullable(),
+  /** What a kilogram would fetch. */
+  valuePerKg: Minor.nullable(),
+  /** The chef’s own share of the cost: any number, only the ratio counts. */
+  costShare: z.number().min(0).max(1_000_000).nullable(),
 });
+/** A part as it is named: what nobody has said is not known. */
+export const PartInput = z.strictObject({
+  ...Part.omit({ id: true, class: true, lifeDays: true, valuePerKg: true, costShare: true }).shape,
+  class: ProductClass.nullable().default(null),
+  lifeDays: Part.shape.lifeDays.default(null),
+  valuePerKg: Part.shape.valuePerKg.default(null),
+  costShare: Part.shape.costShare.default(null),
+});
+export type PartInput = z.input<typeof PartInput>;
 export type Part = z.infer<typeof Part>;
 
 export const Lot = z.strictObject({
@@ -54,6 +72,8 @@ export const Lot = z.strictObject({
   note: Note(),
 });
 export type Lot = z.infer<typeof Lot>;
+/** A lot taken in by itself, without a delivery that was checked. */
+export const LotInput = Lot.omit({ id: true });
 
 export const Ingredient = z.strictObject({
   id: Id,

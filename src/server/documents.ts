@@ -5,6 +5,7 @@ import { type App, asKitchen, kitchenOf, look } from '../app/app.ts';
 import { getBatch } from '../app/batches.ts';
 import { getDish, getVersion } from '../app/dishes.ts';
 import { AppError } from '../app/errors.ts';
+import { getPhoto } from '../app/photos.ts';
 import { readJournal } from '../app/proof.ts';
 import { Id } from '../contract/quantities.ts';
 import type { PrintTask } from './printing.ts';
@@ -27,6 +28,15 @@ export function documentRoutes(http: Hono, app: App, print: (task: PrintTask) =>
     const dish = await getDish(app, kitchenId, version.dishId);
     const data = { ...(await printedFor(kitchenId)), dish, version };
     return pdf(c, await print({ kind: 'method card', data }), `method card ${dish.name} ${version.number}`);
+  });
+
+  http.get('/api/kitchens/:kitchenId/photos/:photoId', async (c) => {
+    const photo = await getPhoto(app, idOf(c, 'kitchenId', 'kitchen'), idOf(c, 'photoId', 'picture'));
+    return c.body(photo.bytes as Uint8Array<ArrayBuffer>, 200, {
+      'Content-Type': photo.mime,
+      // A picture never changes: its id is its own.
+      'Cache-Control': 'private, max-age=31536000, immutable',
+    });
   });
 
   http.get('/api/kitchens/:kitchenId/batches/:batchId/batch-record.pdf', async (c) => {

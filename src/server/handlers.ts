@@ -4,19 +4,43 @@ import {
   addLot,
   addPart,
   addSupplier,
+  changePart,
   listIngredients,
   listLots,
   listParts,
   listSuppliers,
 } from '../app/animals.ts';
 import type { App } from '../app/app.ts';
+import {
+  answerAuthority,
+  askAuthority,
+  getAuthorityRequest,
+  listAuthorityRequests,
+} from '../app/authority.ts';
 import { closeBatch, getBatch, listBatches, startBatch } from '../app/batches.ts';
+import { finishBreakdown } from '../app/breakdown-finish.ts';
+import { addTree, importBreakdowns, listTrees } from '../app/breakdown-trees.ts';
+import { getBreakdown, listBreakdowns, startBreakdown, weigh } from '../app/breakdowns.ts';
+import { getDelivery, listDeliveries, supplierTrend, takeDelivery } from '../app/deliveries.ts';
 import { addDish, getDish, getVersion, listDishes, newVersion, saveVersion } from '../app/dishes.ts';
 import { addPerson, createKitchen, listKitchens, listPeople } from '../app/kitchens.ts';
 import { importLog, listLogs } from '../app/logs.ts';
+import { addMachine, keepFit, listFits, listMachines } from '../app/machines.ts';
+import { addPhoto } from '../app/photos.ts';
 import { checkJournal, readJournal } from '../app/proof.ts';
 import { decide, record } from '../app/readings.ts';
+import { getLot, listShelf, moveLot } from '../app/shelf.ts';
 import { signVersion } from '../app/sign.ts';
+import {
+  addSpecification,
+  answerSpecification,
+  endSpecification,
+  getSpecification,
+  listSpecifications,
+  newSpecificationVersion,
+  saveSpecification,
+  sendSpecification,
+} from '../app/specifications.ts';
 import { addTrial, closeTrial, listTrials } from '../app/trials.ts';
 import type { OperationName, ResultOf } from '../contract/operations.ts';
 import type { Kitchen } from '../contract/records.ts';
@@ -52,6 +76,36 @@ export function handlersOf({ app, resetDemo }: Around): Handlers {
     addPart: (call) => addPart(app, actor(call), call.body),
     lots: ({ params }) => listLots(app, params.kitchenId),
     addLot: (call) => addLot(app, actor(call), call.body),
+    changePart: (call) => changePart(app, actor(call), call.params.partId, call.body),
+    specifications: ({ params }) => listSpecifications(app, params.kitchenId),
+    specification: ({ params }) => getSpecification(app, params.kitchenId, params.specificationId),
+    addSpecification: (call) => addSpecification(app, actor(call), call.body),
+    saveSpecification: (call) => saveSpecification(app, actor(call), call.params.versionId, call.body),
+    newSpecificationVersion: (call) =>
+      newSpecificationVersion(app, actor(call), call.params.specificationId, call.body),
+    sendSpecification: (call) => sendSpecification(app, actor(call), call.params.versionId, call.body.rev),
+    answerSpecification: (call) => answerSpecification(app, actor(call), call.params.versionId, call.body),
+    endSpecification: (call) => endSpecification(app, actor(call), call.params.specificationId),
+    deliveries: ({ params }) => listDeliveries(app, params.kitchenId),
+    delivery: ({ params }) => getDelivery(app, params.kitchenId, params.deliveryId),
+    takeDelivery: (call) => takeDelivery(app, actor(call), call.body),
+    supplierTrend: ({ params }) => supplierTrend(app, params.kitchenId, params.supplierId),
+    addPhoto: (call) => addPhoto(app, actor(call), call.body),
+    shelf: ({ params }) => listShelf(app, params.kitchenId),
+    lot: ({ params }) => getLot(app, params.kitchenId, params.lotId),
+    moveLot: (call) => moveLot(app, actor(call), call.params.lotId, call.body),
+    trees: ({ params }) => listTrees(app, params.kitchenId),
+    addTree: (call) => addTree(app, actor(call), call.body),
+    breakdowns: ({ params }) => listBreakdowns(app, params.kitchenId),
+    breakdown: ({ params }) => getBreakdown(app, params.kitchenId, params.breakdownId),
+    startBreakdown: (call) => startBreakdown(app, actor(call), call.body),
+    weigh: (call) => weigh(app, actor(call), call.params.breakdownId, call.body),
+    finishBreakdown: (call) => finishBreakdown(app, actor(call), call.params.breakdownId, call.body),
+    importBreakdowns: (call) => importBreakdowns(app, actor(call), call.body),
+    authorityRequests: ({ params }) => listAuthorityRequests(app, params.kitchenId),
+    authorityRequest: ({ params }) => getAuthorityRequest(app, params.kitchenId, params.requestId),
+    askAuthority: (call) => askAuthority(app, actor(call), call.body),
+    answerAuthority: (call) => answerAuthority(app, actor(call), call.params.requestId, call.body),
     ingredients: ({ params }) => listIngredients(app, params.kitchenId),
     addIngredient: (call) => addIngredient(app, actor(call), call.body),
     dishes: ({ params }) => listDishes(app, params.kitchenId),
@@ -76,5 +130,10 @@ export function handlersOf({ app, resetDemo }: Around): Handlers {
     checkJournal: ({ params }) => checkJournal(app, params.kitchenId),
     judge: ({ body }) => app.engine.judge(body),
     cook: ({ body }) => app.engine.cook(body),
+    fit: ({ body }) => app.engine.fit(body),
+    machines: ({ params }) => listMachines(app, params.kitchenId),
+    addMachine: (call) => addMachine(app, actor(call), call.body),
+    machineFits: ({ params }) => listFits(app, params.kitchenId, params.machineId),
+    keepFit: (call) => keepFit(app, actor(call), call.params.machineId, call.body),
   };
 }

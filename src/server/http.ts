@@ -24,6 +24,7 @@ export interface HttpParts extends Around {
 
 const loopbackNames = new Set(['127.0.0.1', 'localhost', '::1']);
 const logMegabytes = 25;
+const photoMegabytes = 3;
 const otherMegabytes = 2;
 
 export function openHttp(parts: HttpParts): { http: Hono; live: Live } {
@@ -35,9 +36,11 @@ export function openHttp(parts: HttpParts): { http: Hono; live: Live } {
   http.use(ownPagesOnly);
   const small = limitBody(otherMegabytes);
   const large = limitBody(logMegabytes);
-  http.use('/api/*', (c, next) =>
-    (/^\/api\/kitchens\/[^/]+\/logs$/.test(c.req.path) ? large : small)(c, next),
-  );
+  const middling = limitBody(photoMegabytes);
+  http.use('/api/*', (c, next) => {
+    const what = /^\/api\/kitchens\/[^/]+\/(logs|photos)$/.exec(c.req.path)?.[1];
+    return (what === 'logs' ? large : what === 'photos' ? middling : small)(c, next);
+  });
   http.use('/api/*', async (c, next) => {
     await next();
     if (!c.res.headers.has('Cache-Control')) c.header('Cache-Control', 'no-store');

@@ -2,20 +2,17 @@
 import {
   bigint,
   boolean,
+  date,
   doublePrecision,
   integer,
   jsonb,
   pgTable,
   text,
-  timestamp,
   uuid,
 } from 'drizzle-orm/pg-core';
+import { id, instant, kitchenId, line } from './columns.ts';
 
-const id = () => uuid('id').primaryKey();
-const kitchenId = () => uuid('kitchen_id').notNull();
-const instant = (name: string) => timestamp(name, { withTimezone: true, mode: 'date' });
-/** Written by the database, in the order of arrival. */
-const line = () => bigint('line', { mode: 'number' }).generatedAlwaysAsIdentity().notNull();
+export * from './animal-tables.ts';
 
 export const kitchen = pgTable('kitchen', {
   id: id(),
@@ -68,6 +65,10 @@ export const part = pgTable('part', {
   sharePct: doublePrecision('share_pct'),
   use: text('use').notNull(),
   createdAt: instant('created_at').notNull(),
+  class: text('class'),
+  lifeDays: doublePrecision('life_days'),
+  valuePerKg: bigint('value_per_kg', { mode: 'number' }),
+  costShare: doublePrecision('cost_share'),
 });
 
 export const lot = pgTable('lot', {
@@ -82,6 +83,19 @@ export const lot = pgTable('lot', {
   arrivalC: doublePrecision('arrival_c'),
   note: text('note').notNull(),
   createdAt: instant('created_at').notNull(),
+  kind: text('kind').notNull(),
+  species: text('species'),
+  count: integer('count'),
+  ageMonthsAtMost: doublePrecision('age_months_at_most'),
+  tradeLot: text('trade_lot'),
+  slaughteredOn: date('slaughtered_on', { mode: 'string' }),
+  useBy: date('use_by', { mode: 'string' }),
+  cost: bigint('cost', { mode: 'number' }),
+  deliveryId: uuid('delivery_id'),
+  leftGrams: doublePrecision('left_grams').notNull(),
+  frozenAt: instant('frozen_at'),
+  thawedAt: instant('thawed_at'),
+  byProductAt: instant('by_product_at'),
 });
 
 export const ingredient = pgTable('ingredient', {
@@ -218,5 +232,33 @@ export const probeLog = pgTable('probe_log', {
   judgements: jsonb('judgements').notNull(),
   personId: uuid('person_id').notNull(),
   importedAt: instant('imported_at').notNull(),
+  line: line(),
+});
+
+export const machine = pgTable('machine', {
+  id: id(),
+  kitchenId: kitchenId(),
+  name: text('name').notNull(),
+  medium: text('medium').notNull(),
+  note: text('note').notNull(),
+  createdAt: instant('created_at').notNull(),
+});
+
+export const machineFit = pgTable('machine_fit', {
+  id: id(),
+  kitchenId: kitchenId(),
+  machineId: uuid('machine_id').notNull(),
+  logId: uuid('log_id').notNull(),
+  stage: text('stage').notNull(),
+  fromMin: doublePrecision('from_min').notNull(),
+  input: jsonb('input').notNull(),
+  inputSha256: text('input_sha256').notNull(),
+  h: jsonb('h').notNull(),
+  fitted: jsonb('fitted').notNull(),
+  rmseC: doublePrecision('rmse_c').notNull(),
+  warnings: jsonb('warnings').notNull(),
+  engine: text('engine').notNull(),
+  personId: uuid('person_id').notNull(),
+  keptAt: instant('kept_at').notNull(),
   line: line(),
 });

@@ -1,9 +1,11 @@
 import { v7 as uuid } from 'uuid';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type Changes, openChanges } from '../../src/app/changes.ts';
+import { addMachine } from '../../src/app/machines.ts';
 import { ApiError, type OperationName, operations } from '../../src/contract/operations.ts';
 import { openApi } from '../../src/server/api-docs.ts';
 import { openHttp } from '../../src/server/http.ts';
+import { oneOfEach } from './animals.ts';
 import { appOn, coolLog, openBatch, openKitchen, reading, signedDish, type TestKitchen } from './kitchen.ts';
 import { eachStore } from './stores.ts';
 
@@ -64,7 +66,14 @@ eachStore('the API', (making) => {
 
   it('answers every operation that reads, in the shape of the contract', async () => {
     const dishId = ((await ask(`${base()}/dishes`)).json as unknown as { id: string }[])[0]!.id;
-    const ids: Record<string, string> = { kitchenId: k.kitchen.id, dishId, versionId, batchId };
+    const ids: Record<string, string> = {
+      kitchenId: k.kitchen.id,
+      dishId,
+      versionId,
+      batchId,
+      ...(await oneOfEach(k)),
+      machineId: (await addMachine(k.app, k.actor, { name: 'Steamer', medium: 'steam', note: '' })).id,
+    };
     const read = Object.entries(operations).filter(([, o]) => o.method === 'GET');
     expect(read.length).toBeGreaterThan(12);
     for (const [name, operation] of read) {

@@ -1,0 +1,84 @@
+/** Lots in the house: what is left, until when, what was done with them. */
+import { z } from 'zod';
+import { CivilDate, ProductClass } from './delivery.ts';
+import { Id, Instant, Minor, Note, Text } from './quantities.ts';
+
+export const LotMoveInput = z.strictObject({
+  id: Id,
+  what: z.enum([
+    'drawn',
+    'frozen',
+    'thawed',
+    'thrown away',
+    'made a by-product',
+    'weighed again',
+    'use-by shortened',
+  ]),
+  /** Drawn or thrown away: how much went. Weighed again: what is left by the scales [g]. */
+  grams: z.number().min(0).max(10_000_000).nullable(),
+  /** Frozen, thawed, use-by shortened: the new last day. */
+  useBy: CivilDate.nullable(),
+  reason: Note(500),
+  at: Instant,
+});
+export type LotMoveInput = z.infer<typeof LotMoveInput>;
+
+export const LotMove = z.strictObject({
+  ...LotMoveInput.shape,
+  what: z.enum([...LotMoveInput.shape.what.options, 'broken down']),
+  leftGrams: z.number(),
+  batchId: Id.nullable(),
+  breakdownId: Id.nullable(),
+  by: z.string(),
+  recordedAt: Instant,
+});
+export type LotMove = z.infer<typeof LotMove>;
+
+export const ShelfLot = z.strictObject({
+  id: Id,
+  code: Text(60),
+  kind: z.enum(['whole', 'part', 'other']),
+  what: Text(120),
+  species: z.string().nullable(),
+  partId: Id.nullable(),
+  partName: z.string().nullable(),
+  class: ProductClass.nullable(),
+  supplierId: Id.nullable(),
+  supplierName: z.string().nullable(),
+  count: z.int().nullable(),
+  grams: z.number(),
+  leftGrams: z.number(),
+  arrivedAt: Instant,
+  arrivalC: z.number().nullable(),
+  useBy: CivilDate.nullable(),
+  /** `ok`, `last day`, `past`, `not known`: by the kitchen's own calendar day. */
+  standing: z.enum(['ok', 'last day', 'past', 'not known']),
+  frozenAt: Instant.nullable(),
+  thawedAt: Instant.nullable(),
+  byProduct: z.boolean(),
+  /** Why nothing may be drawn of it; null when it may. */
+  blocked: z.string().nullable(),
+  cost: Minor.nullable(),
+  costPerKg: z.number().nullable(),
+  parentIds: z.array(Id),
+  note: Note(),
+});
+export type ShelfLot = z.infer<typeof ShelfLot>;
+
+export const ShelfLotDetail = z.strictObject({
+  ...ShelfLot.shape,
+  tradeLot: z.string().nullable(),
+  tags: z.array(z.string()),
+  slaughteredOn: CivilDate.nullable(),
+  ageMonthsAtMost: z.number().nullable(),
+  deliveryId: Id.nullable(),
+  moves: z.array(LotMove),
+  /** Up to the animal and down to what was made of it, nearest first. */
+  ancestors: z.array(z.strictObject({ id: Id, code: z.string(), what: z.string() })),
+  descendants: z.array(z.strictObject({ id: Id, code: z.string(), what: z.string() })),
+  batches: z.array(z.strictObject({ id: Id, code: z.string(), dishName: z.string() })),
+  /** Dishes whose part this is. */
+  dishes: z.array(z.strictObject({ id: Id, name: z.string() })),
+  photos: z.array(Id),
+});
+export type ShelfLotDetail = z.infer<typeof ShelfLotDetail>;
