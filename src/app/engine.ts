@@ -3,6 +3,7 @@
  * where it runs (a worker thread for a server); the tasks are plain data and so are their answers.
  */
 import { inInputTerms, runCook } from '../contract/cook.ts';
+import { type FitAnswer, runFit } from '../contract/fit.ts';
 import { asRuleVerdict, judgePoints, runJudge } from '../contract/judge.ts';
 import { chillStepOf, programmeOf } from '../contract/method-cook.ts';
 import type { HowRead } from '../contract/probe-log/types.ts';
@@ -61,12 +62,14 @@ export type Task =
       readonly rules: readonly string[];
     }
   | { readonly kind: 'cook'; readonly input: unknown }
+  | { readonly kind: 'fit'; readonly input: unknown }
   | { readonly kind: 'judge'; readonly input: unknown };
 
 export interface Engine {
   foresee(method: Method, cookStepId: string): Promise<Foreseen>;
   readLog(log: Omit<Extract<Task, { kind: 'read log' }>, 'kind'>): Promise<LogRead>;
   cook(input: unknown): Promise<unknown>;
+  fit(input: unknown): Promise<FitAnswer>;
   judge(input: unknown): Promise<Judgement[]>;
 }
 
@@ -75,6 +78,7 @@ export const engineOver = (run: (task: Task) => Promise<unknown>): Engine => ({
   foresee: (method, cookStepId) => run({ kind: 'foresee', method, cookStepId }) as Promise<Foreseen>,
   readLog: (log) => run({ kind: 'read log', ...log }) as Promise<LogRead>,
   cook: (input) => run({ kind: 'cook', input }),
+  fit: (input) => run({ kind: 'fit', input }) as Promise<FitAnswer>,
   judge: (input) => run({ kind: 'judge', input }) as Promise<Judgement[]>,
 });
 
@@ -88,6 +92,8 @@ export function perform(task: Task): unknown {
         return readLog(task);
       case 'cook':
         return runCook(task.input);
+      case 'fit':
+        return runFit(task.input);
       case 'judge':
         return runJudge(task.input).map(asJudgement);
     }

@@ -46,6 +46,8 @@ const FitFields = z.strictObject({
   noiseC: z.number().min(0.001).max(20).optional(),
 });
 
+export const FitWithoutLog = FitFields.omit({ log: true });
+
 type Complain = (path: (string | number)[], found: string, allowed: string) => void;
 
 function checkTwice(list: readonly (string | number)[], key: string, complain: Complain): void {
@@ -89,7 +91,7 @@ export const FitInput = FitFields.superRefine((input, context) => {
 export type FitInput = z.infer<typeof FitInput>;
 
 const list = z.array(z.number());
-const FittedValue = z.strictObject({
+export const FittedValue = z.strictObject({
   value: z.number(),
   low95: z.number(),
   high95: z.number(),
