@@ -124,6 +124,7 @@ export function cook(problem: CookProblem, options: CookOptions = {}): CookResul
     mesh: { shape: mesh.shape, nu: mesh.nu, nv: mesh.nv, x: mesh.x, y: mesh.y, interfaces: mesh.interfaces },
     frames: options.frames ? framesOf(march.steps, startField, options.frames.count) : [],
     mass,
+    area: conduction.area.reduce((sum, a) => sum + a, 0),
     steps: march.steps.length,
     basis: basisOf(problem, materials, march, ends, mass),
   };

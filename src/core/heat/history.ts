@@ -42,6 +42,8 @@ export function historyOf(order: SeriesOrder): {
   const ice = order.ice === undefined ? undefined : [order.ice(order.start)];
   const field = new Float64Array(ice === undefined ? 0 : n);
   const medium: number[] = [order.medium0];
+  const heat: number[] = [0];
+  let taken = 0;
   const lethality: number[][] = [0, ...probes.map(() => 0)].map(() => [0]);
   const totals = [0, ...probes.map(() => 0)];
   const places = [coldSpot, ...probes];
@@ -53,6 +55,7 @@ export function historyOf(order: SeriesOrder): {
     T1: order.start,
     d0: new Float32Array(n),
     d1: new Float32Array(n),
+    supplied: 0,
     m0: order.medium0,
     m1: order.medium0,
   };
@@ -85,6 +88,7 @@ export function historyOf(order: SeriesOrder): {
     for (const s of ends) {
       t.push(s === 1 ? step.t + step.h : step.t + s * step.h);
       medium.push(step.m0 + s * (step.m1 - step.m0));
+      heat.push(taken + s * step.supplied);
       if (order.ice !== undefined) ice?.push(order.ice(s === 1 ? step.T1 : fieldWithin(step, s, field)));
       places.forEach((place, q) => {
         const before = lethality[q][lethality[q].length - 1];
@@ -92,6 +96,7 @@ export function historyOf(order: SeriesOrder): {
         lethality[q].push(Math.max(before, Math.min(whole[q], now)));
       });
     }
+    taken += step.supplied;
     places.forEach((_, q) => {
       totals[q] = lethality[q][lethality[q].length - 1];
     });
@@ -107,6 +112,7 @@ export function historyOf(order: SeriesOrder): {
       surface: column(4),
       lethality: Float64Array.from(lethality[0]),
       medium: Float64Array.from(medium),
+      heat: Float64Array.from(heat),
       ...(ice === undefined ? {} : { ice: Float64Array.from(ice) }),
     },
     probes: probes.map((_, q) => ({

@@ -268,6 +268,7 @@ export class March {
       T1,
       d0,
       d1: new Float32Array(stepper.slope),
+      supplied: stepper.supplied,
       m0,
       m1,
       ...(settings.keepLethality ? { lethality: new Float32Array(this.P) } : {}),
@@ -335,6 +336,7 @@ export class March {
       T1: stepper.T,
       d0: new Float32Array(this.slope),
       d1: new Float32Array(stepper.slope),
+      supplied: 0,
       m0: 0,
       m1: 0,
     };

@@ -13,6 +13,8 @@ export interface StepRecord {
   readonly T1: Float64Array;
   readonly d0: Float32Array;
   readonly d1: Float32Array;
+  /** Heat that came in through the surface during it [J, as the mass]. */
+  readonly supplied: number;
   /** Medium at its start and end [°C]. */
   readonly m0: number;
   readonly m1: number;

@@ -179,6 +179,8 @@ export interface History {
   /** Lethality at the cold spot. */
   readonly lethality: Float64Array;
   readonly medium: Float64Array;
+  /** Heat that has come in through the surface since the start [J, as the mass]; even within a step. */
+  readonly heat: Float64Array;
   /** How much of the water of what freezes is ice [-]; only where the programme can freeze a layer. */
   readonly ice?: Float64Array;
 }
@@ -228,6 +230,8 @@ export interface CookResult {
   readonly frames: readonly Frame[];
   /** Mass of the body [kg] (per metre for cylinder and block, per m² for slab). */
   readonly mass: number;
+  /** Surface that is exposed [m², as the mass]. */
+  readonly area: number;
   readonly steps: number;
   /** Sources used and limits met, e.g. a correlation outside its range. */
   readonly basis: readonly Basis[];
