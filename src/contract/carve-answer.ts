@@ -16,6 +16,8 @@ const ByRatio = z.strictObject({
   /** The published figure, and the animals it counted as; null where there is none. */
   publishedPct: nullable,
   publishedAnimals: nullable,
+  /** The published figure lies outside of where one's own next animal falls: another cut, breed or age. Null: not known. */
+  publishedFits: z.boolean().nullable(),
 });
 
 const PartAnswer = z.strictObject({
@@ -98,6 +100,14 @@ export const CarveAnswer = z.strictObject({
       meanPct: z.number(),
       sdPct: nullable,
       ...Interval,
+      /** Against all others of the part, by log-ratio, in % of the dressed weight; null from less than two on either side. */
+      againstRest: z
+        .strictObject({
+          low95: z.number(),
+          high95: z.number(),
+          verdict: z.enum(['more', 'less', 'not shown']),
+        })
+        .nullable(),
     }),
   ),
   /** Learning of a cutter: what each doubling of the animals cut adds to a part, in % of the dressed weight. */

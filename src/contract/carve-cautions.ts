@@ -60,7 +60,7 @@ export function basisOf(input: CarveInput, priors: ReadonlyMap<string, SharePrio
   return basis.map((entry) => ({ ...entry, citation: cite(entry.source) }));
 }
 
-type Known = Pick<CarveAnswer, 'animals' | 'parts' | 'unaccounted' | 'unaccountedPct' | 'apart'>;
+type Known = Pick<CarveAnswer, 'animals' | 'parts' | 'unaccounted' | 'unaccountedPct' | 'apart' | 'groups'>;
 
 /** More than this of the dressed weight gone is worth a look: drip and sawdust are less. */
 const muchGone = 3;
@@ -99,6 +99,20 @@ export function carveCautions(input: CarveInput, answer: Known, accuracyG: numbe
   if (answer.parts.some((p) => p.low95 === 0))
     cautions.push(
       'An interval that reaches 0 says that the plain mean of so few animals is no guide; see byRatio.',
+    );
+  if (input.published !== undefined) {
+    const without = answer.parts.filter((p) => p.byRatio.publishedPct === null).map((p) => p.part);
+    if (without.length > 0)
+      cautions.push(`The published study has no figure by the name of ${names(without)}.`);
+    const other = answer.parts.filter((p) => p.byRatio.publishedFits === false).map((p) => p.part);
+    if (other.length > 0)
+      cautions.push(
+        `The published figure is outside of what your own animals give for ${names(other)}: another cut, breed or age. Do not count it.`,
+      );
+  }
+  if (answer.groups.some((g) => g.againstRest !== null && g.againstRest.verdict !== 'not shown'))
+    cautions.push(
+      'Suppliers or cutters that seem to differ: of twenty comparisons one does by chance, and parts share one animal. Look again with more.',
     );
   if (answer.apart.length > 0)
     cautions.push('Weighings that lie apart are in all figures. Look at them; correct by weighing again.');

@@ -3,7 +3,8 @@ import { z } from 'zod';
 import { nearNames } from './near-names.ts';
 import { Text } from './quantities.ts';
 
-const weight = () => z.number().positive().max(10_000);
+/** A gram at least, so that no share is of nothing. */
+const weight = () => z.number().min(0.001).max(10_000);
 
 const AnimalInput = z.strictObject({
   name: Text(80).optional(),

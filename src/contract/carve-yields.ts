@@ -9,7 +9,7 @@ import {
   shareEstimate,
 } from '../core/carcass/yield-estimate.ts';
 import { outliersOf } from '../core/carcass/yield-outliers.ts';
-import { learningTrend } from '../core/carcass/yield-trend.ts';
+import { learningTrend, yieldDifference } from '../core/carcass/yield-trend.ts';
 import { findYieldStudy, yieldStudies } from '../core/properties/yields.ts';
 import type { CarveAnswer, PartAnswer } from './carve-answer.ts';
 import type { AnimalInput, CarveInput } from './carve-input.ts';
@@ -18,6 +18,8 @@ import { InputProblems } from './problem.ts';
 
 const student: StudentQuantile = (p, df) => qt(p, df);
 const pct = (x: number) => x * 100;
+/** A small change of the log-odds, at a share. */
+const inPct = (z: number, share: number) => pct(z * share * (1 - share));
 const pctOrNull = (x: number | null) => (x === null ? null : x * 100);
 
 /** A learning curve from fewer than this says too little to be shown. */
@@ -71,6 +73,14 @@ export function priorsOf({ published }: CarveInput): ReadonlyMap<string, SharePr
   );
 }
 
+/** Whether the published figure lies where one's own next animal would fall; null where that is not known. */
+function fits(seen: readonly Seen[], prior: SharePrior | undefined, least: number): boolean | null {
+  if (prior === undefined) return null;
+  const { nextLow, nextHigh } = shareEstimate(seen, student, undefined, least);
+  if (nextLow === null || nextHigh === null) return null;
+  return nextLow <= prior.share && prior.share <= nextHigh;
+}
+
 function partAnswer(
   part: string,
   seen: readonly Seen[],
@@ -101,11 +111,27 @@ function partAnswer(
       nextHigh95: pctOrNull(ratio.nextHigh),
       publishedPct: prior === undefined ? null : pct(prior.share),
       publishedAnimals: prior === undefined ? null : prior.animals,
+      publishedFits: fits(seen, prior, least),
     },
   };
 }
 
 type Groups = CarveAnswer['groups'];
+
+/** A group against all others of the part. Animals cut together hide their spread, so they are left out here. */
+function againstRest(theirs: readonly Seen[], all: readonly Seen[]): Groups[number]['againstRest'] {
+  const own = new Set(theirs);
+  const single = (list: readonly Seen[]) => list.filter((s) => s.animals === 1);
+  const odds = (list: readonly Seen[]) => list.map((s) => logOdds(s.share, s.least));
+  const first = odds(single(theirs));
+  const rest = odds(single(all.filter((s) => !own.has(s))));
+  if (first.length < 2 || rest.length < 2) return null;
+  if (new Set(first).size + new Set(rest).size === 2) return null;
+  const { low, high, verdict } = yieldDifference(first, rest, student);
+  const mean = all.reduce((sum, s) => sum + s.share, 0) / all.length;
+  const words = { 'first more': 'more', 'second more': 'less', 'not shown': 'not shown' } as const;
+  return { low95: inPct(low, mean), high95: inPct(high, mean), verdict: words[verdict] };
+}
 
 function groupsOf(part: string, seen: readonly Seen[]): Groups {
   return (['supplier', 'cutter'] as const).flatMap((by) => {
@@ -122,6 +148,7 @@ function groupsOf(part: string, seen: readonly Seen[]): Groups {
         sdPct: pctOrNull(sd),
         low95: pctOrNull(low),
         high95: pctOrNull(high),
+        againstRest: againstRest(theirs, seen),
       };
     });
   });
@@ -146,16 +173,14 @@ function learningOf(part: string, seen: readonly Seen[], animals: readonly Anima
       theirs.map((s) => ({ animal: count.get(s.index) ?? 1, z: logOdds(s.share, s.least) })),
       student,
     );
-    // A small change of the log-odds, at the mean share.
-    const inPct = (z: number) => pct(z * mean * (1 - mean));
     return [
       {
         cutter,
         part,
         animals: theirs.reduce((sum, s) => sum + s.animals, 0),
-        perDoublingPct: inPct(trend.perDoubling),
-        low95: inPct(trend.low),
-        high95: inPct(trend.high),
+        perDoublingPct: inPct(trend.perDoubling, mean),
+        low95: inPct(trend.low, mean),
+        high95: inPct(trend.high, mean),
         verdict: trend.verdict,
       },
     ];

@@ -126,10 +126,15 @@ describe('runCarve', () => {
     expect(answer.cautions[0]).toMatch(/^One animal/);
   });
   test('a published study counts as animals, and is cited', () => {
-    const { parts, basis } = runCarve({ ...geese, published: { study: 'goose-india-dressed', animals: 4 } });
+    const { parts, basis, cautions } = runCarve({
+      ...geese,
+      published: { study: 'goose-india-dressed', animals: 4 },
+    });
     const neck = parts.find((p) => p.part === 'neck')!;
     expect(neck.byRatio).toMatchObject({ publishedPct: expect.closeTo(10.587, 9), publishedAnimals: 4 });
     expect(neck.byRatio.centrePct).toBeGreaterThan(neck.meanPct);
+    expect(neck.byRatio.publishedFits).toBe(false);
+    expect(cautions.join()).toMatch(/no figure by the name of legs, frame.*outside of what your own.*neck/);
     expect(parts.find((p) => p.part === 'frame')!.byRatio.publishedPct).toBe(null);
     expect(basis.some((b) => b.source === 'geese-india-2013' && b.citation.length > 20)).toBe(true);
     expect(problemsOf({ ...geese, published: { study: 'goose-india', animals: 4 } })[0]).toMatch(
@@ -153,6 +158,18 @@ describe('runCarve', () => {
       ['supplier', 'Vale', 4],
       ['cutter', 'Ash', 8],
     ]);
+    expect(groups[0]?.againstRest?.verdict).toBe('not shown');
+    const apartBy = runCarve({
+      species: 'goose',
+      animals: animals.slice(0, 6).map((a, i) => ({
+        ...a,
+        parts: [{ part: 'neck', kg: (i % 2 === 0 ? 0.26 : 0.2) + 0.001 * i }],
+      })),
+    });
+    expect(apartBy.groups.map((g) => g.againstRest?.verdict ?? null)).toEqual(['more', 'less', null]);
+    // 6.5 against 5 % of 4 kg, a little spread.
+    expect(apartBy.groups[0]!.againstRest!.low95).toBeGreaterThan(1);
+    expect(apartBy.groups[0]!.againstRest!.high95).toBeLessThan(2);
     const taught = runCarve({ species: 'goose', animals: animals.slice(0, 7) });
     expect(taught.learning[0]).toMatchObject({ cutter: 'Ash', verdict: 'rising' });
     expect(taught.learning[0]!.perDoublingPct).toBeCloseTo(0.1, 2);
