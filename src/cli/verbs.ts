@@ -6,10 +6,10 @@ import { CookInput, runCook } from '../contract/cook.ts';
 import { runCure } from '../contract/cure.ts';
 import { CureInput } from '../contract/cure-input.ts';
 import { FitInput, runFit } from '../contract/fit.ts';
+import { GentleInput, runGentle } from '../contract/gentle.ts';
 import { GrowInput, LimitsInput, runGrow, runLimits } from '../contract/grow.ts';
 import { JudgeInput, listRules, runJudge } from '../contract/judge.ts';
 import { KeepInput, runKeep } from '../contract/keep.ts';
-
 import { runSure } from '../contract/sure.ts';
 import { SureInput, studyOf } from '../contract/sure-input.ts';
 import { openTaskPool } from './task-pool.ts';
@@ -43,6 +43,12 @@ export const verbs: Readonly<Record<string, Verb>> = {
               },
             },
       ),
+  },
+  gentle: {
+    summary: 'the gentlest programme that is still safe: at which temperature, and how long',
+    input: GentleInput,
+    run: (input, { onProgress }) =>
+      runGentle(input, { onProgress: (done) => onProgress?.(`${Math.round(100 * done)} %`) }),
   },
   sure: {
     summary: 'how long, so that the worst piece of a batch passes as often as is asked',

@@ -791,6 +791,35 @@ export const sources: Record<string, Source> = {
     citation:
       'ADEME and INRAE. AGRIBALYSE 3.1, synthesis by product (climate change, EF 3.1), kg CO2e per kg.',
   },
+  'van-der-sman-2007': {
+    citation:
+      'van der Sman, R. G. M. (2007). Moisture transport during cooking of meat: an analysis based on Flory–Rehner theory. Meat Science 76(4), 730–738; constants as used by Feyissa et al. (2009).',
+    year: 2007,
+    remembered: true,
+  },
+  'feyissa-2009': {
+    citation:
+      'Feyissa, A. H., Adler-Nissen, J. & Gernaey, K. V. (2009). Model of heat and mass transfer with moving boundary during roasting of meat in convection-oven. Proceedings of the COMSOL Conference, Milan.',
+    year: 2009,
+    remembered: true,
+  },
+  'bae-2018': {
+    citation:
+      'Bae, S. M. et al. (2018), on ground chicken breast by salt and end temperature. Korean Journal for Food Science of Animal Resources 38, 417, table 8.',
+    year: 2018,
+  },
+  'geileskey-1998': {
+    citation:
+      'Geileskey, A., King, R. D., Corte, D., Pinto, P. & Ledward, D. A. (1998). The kinetics of cooked meat haemoprotein formation in meat and model systems. Meat Science 48(3–4), 189–199.',
+    year: 1998,
+    remembered: true,
+  },
+  'palka-wesierska-2014': {
+    citation:
+      'Palka, K. & Wesierska, E. (2014). Effects on physicochemical and nutritional changes during cooking. In: Encyclopedia of Meat Sciences, 2nd edition; with Martens, H., Stabursvik, E. & Martens, M. (1982) for actin in a slow cook.',
+    year: 2014,
+    remembered: true,
+  },
 };
 
 /**
