@@ -107,6 +107,12 @@ export const sources: Record<string, Source> = {
       'James, S. J. & James, C. (2002). Meat Refrigeration. Woodhead, Cambridge; table 13.2, specific heats of meat (after Morley 1972), and chapter 16, cooling of cooked joints; as reproduced in a copy.',
     year: 2002,
   },
+  'burfoot-1990': {
+    citation:
+      'Burfoot, D., Self, K. P., Hudson, W. R., Wilkins, T. J. & James, S. J. (1990). Effect of cooking and cooling method on the processing times, mass losses and bacterial condition of large meat joints. International Journal of Food Science & Technology 25, 657–667; abstract, and times as given in James & James, Meat Refrigeration (2002), table 16.7.',
+    year: 1990,
+    doi: '10.1111/j.1365-2621.1990.tb01127.x',
+  },
   geankoplis: {
     citation:
       'Geankoplis, C. J. Transport Processes and Separation Process Principles, 4th ed., appendix A.4, heat capacities of foods. Prentice Hall.',
