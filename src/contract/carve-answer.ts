@@ -16,12 +16,15 @@ const ByRatio = z.strictObject({
   /** The published figure, and the animals it counted as; null where there is none. */
   publishedPct: nullable,
   publishedAnimals: nullable,
-  /** The published figure lies outside of where one's own next animal falls: another cut, breed or age. Null: not known. */
+  /** Whether it lies where one's own next animal falls; if not, it is of another cut, breed or age. Null: not known. */
   publishedFits: z.boolean().nullable(),
 });
 
 const PartAnswer = z.strictObject({
   part: z.string(),
+  /** The part it was cut from, and its share of that in all; null: cut from the animal. */
+  from: z.string().nullable(),
+  pctOfFrom: nullable,
   /** Animals it was weighed in, and in how many weighings. */
   animals: z.number(),
   weighings: z.number(),
@@ -49,7 +52,17 @@ export const CarveAnswer = z.strictObject({
   /** Of all dressed weight: what no part accounts for. */
   unaccountedPct: z.number(),
   unaccounted: z.array(z.strictObject({ animal: z.string(), kg: z.number(), pct: z.number() })),
-  /** The animal in the middle, by log-ratio, of those that list every part: sums to 100. Null where none does. */
+  /** Parts that were cut on, over all animals. */
+  cuts: z.array(
+    z.strictObject({
+      part: z.string(),
+      inKg: z.number(),
+      outKg: z.number(),
+      unaccountedKg: z.number(),
+      unaccountedPct: z.number(),
+    }),
+  ),
+  /** The animal in the middle, by log-ratio, of those that list every part cut from the animal: sums to 100. Null where none does. */
   middleAnimal: z
     .strictObject({
       animals: z.number(),
@@ -63,7 +76,7 @@ export const CarveAnswer = z.strictObject({
     value: z.record(z.string(), nullable).nullable(),
     shares: z.record(z.string(), nullable).nullable(),
   }),
-  /** The same in whole hundredths of the unit of money: by every rule they sum to the cost, exactly. */
+  /** The same in whole hundredths of the unit of money: by every rule they sum to the cost, exactly. Of what is not cut on. */
   costHundredths: z.strictObject({
     total: z.number(),
     weight: ByPart,

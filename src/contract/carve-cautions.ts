@@ -60,7 +60,10 @@ export function basisOf(input: CarveInput, priors: ReadonlyMap<string, SharePrio
   return basis.map((entry) => ({ ...entry, citation: cite(entry.source) }));
 }
 
-type Known = Pick<CarveAnswer, 'animals' | 'parts' | 'unaccounted' | 'unaccountedPct' | 'apart' | 'groups'>;
+type Known = Pick<
+  CarveAnswer,
+  'animals' | 'parts' | 'unaccounted' | 'unaccountedPct' | 'apart' | 'groups' | 'cuts'
+>;
 
 /** More than this of the dressed weight gone is worth a look: drip and sawdust are less. */
 const muchGone = 3;
@@ -85,6 +88,11 @@ export function carveCautions(input: CarveInput, answer: Known, accuracyG: numbe
   if (gone.length > 0)
     cautions.push(
       `More than ${muchGone} % of the dressed weight is in no part: ${names(gone.map((u) => u.animal))}. Weigh drip, bone and trim too, or look for what is missing.`,
+    );
+  const lost = answer.cuts.filter((c) => c.unaccountedPct > muchGone);
+  if (lost.length > 0)
+    cautions.push(
+      `More than ${muchGone} % of it is in none of the pieces it was cut into: ${names(lost.map((c) => c.part))}.`,
     );
   const negative = answer.unaccounted.filter((u) => u.kg < 0);
   if (negative.length > 0)
@@ -117,10 +125,10 @@ export function carveCautions(input: CarveInput, answer: Known, accuracyG: numbe
   if (answer.apart.length > 0)
     cautions.push('Weighings that lie apart are in all figures. Look at them; correct by weighing again.');
   if (input.values !== undefined) {
-    const wasted = new Set(input.wasted);
+    const noPrice = new Set([...(input.wasted ?? []), ...answer.cuts.map((c) => c.part)]);
     const without = answer.parts
       .map((p) => p.part)
-      .filter((part) => !has(input.values, part) && !wasted.has(part));
+      .filter((part) => !has(input.values, part) && !noPrice.has(part));
     if (without.length > 0)
       cautions.push(`Without a price, and taken as worth nothing by value: ${names(without)}.`);
   }

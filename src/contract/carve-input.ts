@@ -1,5 +1,6 @@
 /** What `carve` is asked: animals that were weighed and cut, what they cost, and how to share the cost out (kg, major units of money). */
 import { z } from 'zod';
+import { checkCuts, wholesOf } from './carve-tree.ts';
 import { nearNames } from './near-names.ts';
 import { Text } from './quantities.ts';
 
@@ -17,7 +18,14 @@ const AnimalInput = z.strictObject({
   costTotal: z.number().min(0).max(10_000_000),
   /** A part that is not listed was not weighed; one that was not there is listed with 0 kg. */
   parts: z
-    .array(z.strictObject({ part: Text(80), kg: z.number().min(0).max(10_000) }))
+    .array(
+      z.strictObject({
+        part: Text(80),
+        kg: z.number().min(0).max(10_000),
+        /** The part it was cut from; the animal itself where nothing is said. */
+        from: Text(80).optional(),
+      }),
+    )
     .min(1)
     .max(200),
 });
@@ -86,6 +94,7 @@ export const has = (record: Readonly<Record<string, number>> | undefined, key: s
 function checkNames(input: CarveFields, complain: Complain): void {
   const parts = [...new Set(input.animals.flatMap((a) => a.parts.map((p) => p.part)))];
   const known = new Set(parts);
+  const cutOn = new Set(wholesOf(input.animals).values());
   const unknown = (path: (string | number)[], name: string) => {
     const near = nearNames(name, parts, 1);
     const listed = parts.length > 12 ? [...parts.slice(0, 12), '…'] : parts;
@@ -101,6 +110,14 @@ function checkNames(input: CarveFields, complain: Complain): void {
     (input[key] ?? []).forEach((name, i) => {
       if (!known.has(name)) unknown([key, i], name);
     });
+  for (const key of ['credited', 'wasted'] as const)
+    (input[key] ?? []).forEach((name, i) => {
+      if (cutOn.has(name))
+        complain([key, i], `${JSON.stringify(name)}, which is cut on`, 'a part that is not cut on');
+    });
+  for (const name of Object.keys(input.values ?? {}))
+    if (cutOn.has(name))
+      complain(['values', name], 'a price for what is cut on', 'prices for the pieces it is cut into');
   (input.credited ?? []).forEach((name, i) => {
     if (known.has(name) && !has(input.values, name))
       complain(['credited', i], `${JSON.stringify(name)} without a price`, 'a part with a price in values');
@@ -114,6 +131,7 @@ function checkNames(input: CarveFields, complain: Complain): void {
     for (const name of parts)
       if (
         !has(input.shares, name) &&
+        !cutOn.has(name) &&
         !(input.wasted?.includes(name) ?? false) &&
         !(input.credited?.includes(name) ?? false) &&
         !(has(input.values, name) && input.values![name]! < 0)
@@ -127,6 +145,7 @@ export const CarveInput = CarveFields.superRefine((input, context) => {
   input.animals.forEach((animal, i) => {
     checkAnimal(animal, i, complain);
   });
+  checkCuts(input.animals, complain);
   checkNames(input, complain);
 });
 export type CarveInput = z.infer<typeof CarveInput>;

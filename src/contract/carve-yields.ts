@@ -13,6 +13,7 @@ import { learningTrend, yieldDifference } from '../core/carcass/yield-trend.ts';
 import { findYieldStudy, yieldStudies } from '../core/properties/yields.ts';
 import type { CarveAnswer, PartAnswer } from './carve-answer.ts';
 import type { AnimalInput, CarveInput } from './carve-input.ts';
+import { wholesOf } from './carve-tree.ts';
 import { nearNames } from './near-names.ts';
 import { InputProblems } from './problem.ts';
 
@@ -87,6 +88,7 @@ function partAnswer(
   kgTotal: number,
   prior: SharePrior | undefined,
   precision: number,
+  whole: { readonly from: string | null; readonly kg: number },
 ): PartAnswer {
   const { animals, mean, sd, low, high } = meanShare(seen, student);
   const least = seen.reduce((fewest, s) => Math.min(fewest, s.least), 1);
@@ -94,6 +96,8 @@ function partAnswer(
   const needed = sd === null ? null : animalsForPrecision(mean, sd, precision, student);
   return {
     part,
+    from: whole.from,
+    pctOfFrom: whole.from === null || whole.kg === 0 ? null : pct(kgTotal / whole.kg),
     animals,
     weighings: seen.length,
     kgTotal,
@@ -231,12 +235,17 @@ export function yieldsOf(
     }
   });
   const all = [...byPart];
+  const wholes = wholesOf(animals);
   const precision = (input.precisionPct ?? usualPrecisionPct) / 100;
   return {
-    parts: all.map(([part, { seen, mg }]) => partAnswer(part, seen, mg / 1e6, priors.get(part), precision)),
+    parts: all.map(([part, { seen, mg }]) => {
+      const from = wholes.get(part) ?? null;
+      const kg = from === null ? 0 : (byPart.get(from)?.mg ?? 0) / 1e6;
+      return partAnswer(part, seen, mg / 1e6, priors.get(part), precision, { from, kg });
+    }),
     middleAnimal: middleAnimal(
       animals,
-      all.map(([part]) => part),
+      all.map(([part]) => part).filter((part) => wholes.get(part) === null),
       least,
     ),
     apart: all.flatMap(([part, { seen }]) =>

@@ -198,6 +198,69 @@ describe('runCarve', () => {
     expect(problemsOf({ ...geese, finish })[0]).toMatch(/^labourPerHour: nothing/);
     expect(problemsOf({ ...geese, finish: { nek: {} } })[0]).toMatch(/^finish\.nek: a part that no animal/);
   });
+  test('pieces of a part: balance, shares and cost at every cut', () => {
+    const cut = (neckKg: number, skin: number, meat: number) => ({
+      dressedKg: 4,
+      costTotal: 40,
+      parts: [
+        { part: 'neck', kg: neckKg },
+        { part: 'neck skin', kg: skin, from: 'neck' },
+        { part: 'neck meat', kg: meat, from: 'neck' },
+        { part: 'rest', kg: 3.7 },
+      ],
+    });
+    const animals = [cut(0.2, 0.08, 0.1), cut(0.22, 0.09, 0.12)];
+    const values = { 'neck skin': 10, 'neck meat': 2, rest: 12 };
+    const { parts, cuts, costPerKg, costHundredths, middleAnimal } = runCarve({
+      species: 'goose',
+      animals,
+      values,
+    });
+    expect(cuts).toEqual([
+      {
+        part: 'neck',
+        inKg: 0.42,
+        outKg: 0.39,
+        unaccountedKg: 0.03,
+        unaccountedPct: expect.closeTo(300 / 42, 9),
+      },
+    ]);
+    expect(parts[1]).toMatchObject({ from: 'neck', pctOfFrom: expect.closeTo(1700 / 42, 9) });
+    expect(parts[1]?.meanPct).toBeCloseTo((2 + 2.25) / 2, 9);
+    expect(middleAnimal?.shares.map((s) => s.part)).toEqual(['neck', 'rest', 'unaccounted']);
+    // By weight the neck costs its 0.42 of 7.82 kg, and its pieces carry that.
+    const neck = (80 * 0.42) / 7.82;
+    expect(costPerKg.weight.neck).toBeCloseTo(80 / 7.82, 9);
+    expect(costPerKg.weight['neck skin']).toBeCloseTo(neck / 0.39, 9);
+    const worth = 0.17 * 10 + 0.22 * 2 + 7.4 * 12;
+    expect(costPerKg.value?.['neck skin']).toBeCloseTo((80 * 10) / worth, 9);
+    expect(Object.keys(costHundredths.weight)).toEqual(['neck skin', 'neck meat', 'rest']);
+    for (const rule of [costHundredths.weight, costHundredths.value!])
+      expect(Object.values(rule).reduce((a, b) => a + b, 0)).toBe(8000);
+
+    const wrong = (change: (copy: typeof animals) => void, more = {}) => {
+      const copy = structuredClone(animals);
+      change(copy);
+      return problemsOf({ species: 'goose', animals: copy, ...more });
+    };
+    expect(wrong((a) => (a[1]!.parts[1]!.kg = 0.2))).toEqual([
+      'animals[1].parts[0].kg: 0.32 kg of pieces from neck | at most 0.22 kg, what it weighed, and 0.0015 kg for the scales',
+    ]);
+    expect(wrong((a) => (a[0]!.parts[1]!.from = 'nek'))[0]).toMatch(/^animals\[0\]\.parts\[1\]\.from: "nek"/);
+    expect(wrong((a) => (a[1]!.parts[2]!.from = 'rest'))[0]).toMatch(
+      /^animals\[1\]\.parts\[2\]\.from: neck meat/,
+    );
+    expect(wrong((a) => a[1]!.parts.splice(1, 2))[0]).toMatch(/neck left whole, and cut on in another/);
+    const ring = [
+      { part: 'a', kg: 1, from: 'b' },
+      { part: 'b', kg: 1, from: 'a' },
+    ];
+    expect(
+      problemsOf({ species: 'x', animals: [{ dressedKg: 4, costTotal: 1, parts: ring }] }).join(),
+    ).toMatch(/comes from itself/);
+    expect(wrong(() => {}, { wasted: ['neck'] })[0]).toMatch(/^wasted\[0\]: "neck", which is cut on/);
+    expect(wrong(() => {}, { values: { neck: 3 } })[0]).toMatch(/^values\.neck: a price for what is cut on/);
+  });
   test('refuses what is wrong, with place, finding and what is allowed', () => {
     const parts = (i: number) => (g: typeof geese) => g.animals[i]!.parts;
     expect(problemsOf(changed((g) => parts(1)(g).push({ part: 'liver', kg: 0.1 })))).toEqual([

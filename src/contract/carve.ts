@@ -7,75 +7,19 @@ import {
   type PieceMoney,
   usableCost,
 } from '../core/carcass/joint-cost.ts';
-import type { BreakdownNode } from '../core/carcass/mass-balance.ts';
-import { type BalancedNode, balanceOf, type Weighing } from '../core/carcass/mass-balance.ts';
+import type { BalancedNode } from '../core/carcass/mass-balance.ts';
 import { Contradiction } from '../core/errors.ts';
 import type { CarveAnswer } from './carve-answer.ts';
 import { basisOf, carveCautions } from './carve-cautions.ts';
 import { type AnimalInput, CarveInput } from './carve-input.ts';
+import { balanced, idOf, kilograms, lotOf, piecesOf } from './carve-tree.ts';
 import { priorsOf, yieldsOf } from './carve-yields.ts';
 import { accept, InputProblems, type Problem } from './problem.ts';
 
-/** Weights are taken to the milligram. */
-const grams = (kg: number) => Math.round(kg * 1e6) / 1000;
-const kilograms = (mg: number) => mg / 1e6;
 /** One weighing on scales that show whole grams. */
 const usualAccuracyG = 0.5;
 
 const animalName = (animal: AnimalInput, index: number) => animal.name ?? `animal ${index + 1}`;
-
-/** The balance of one animal, or what is wrong with it. */
-function balanced(animal: AnimalInput, index: number, accuracy: number): BalancedNode | Problem {
-  const root: BreakdownNode = {
-    id: 'whole',
-    name: animalName(animal, index),
-    becomes: 'part',
-    children: animal.parts.map(({ part }) => ({ id: idOf(part), name: part, becomes: 'part' as const })),
-  };
-  const weighings: Weighing[] = [
-    { node: 'whole', grams: grams(animal.dressedKg), accuracy },
-    ...animal.parts.map(({ part, kg }) => ({ node: idOf(part), grams: grams(kg), accuracy })),
-  ];
-  const sum = animal.parts.reduce((total, { kg }) => total + Math.round(kg * 1e6), 0);
-  const tolerance = (animal.parts.length + 1) * Math.round(accuracy * 1000);
-  const whole = Math.round(animal.dressedKg * 1e6);
-  if (sum > whole + tolerance)
-    return {
-      path: `animals[${index}].parts`,
-      found: `${kilograms(sum)} kg of parts`,
-      allowed: `at most ${animal.dressedKg} kg, what the animal weighed dressed, and ${kilograms(tolerance)} kg for the scales`,
-    };
-  return balanceOf(root, weighings);
-}
-
-/** A part's id in the engine's records: no name of a part can be a word of the language. */
-const idOf = (part: string) => `part ${part}`;
-
-/** All animals as one lot: the parts of the same name together. */
-function lotOf(input: CarveInput): BalancedNode {
-  const mg = new Map<string, number>();
-  for (const { parts } of input.animals)
-    for (const { part, kg } of parts) mg.set(part, (mg.get(part) ?? 0) + Math.round(kg * 1e6));
-  const leaf = (name: string, weight: number): BalancedNode => ({
-    id: idOf(name),
-    name,
-    becomes: input.wasted?.includes(name) === true ? 'bone and waste' : 'part',
-    mg: weight,
-    weighed: true,
-    superseded: [],
-    balance: null,
-    children: [],
-  });
-  return {
-    ...leaf(
-      '',
-      [...mg.values()].reduce((a, b) => a + b, 0),
-    ),
-    name: input.species,
-    becomes: 'part',
-    children: [...mg].map(([name, weight]) => leaf(name, weight)),
-  };
-}
 
 /** Money to whole hundredths, and prices per kg in hundredths. */
 const hundredths = (money: number) => Math.round(money * 100);
@@ -89,7 +33,8 @@ function costed(
 ): CostedNode {
   const money: Record<string, PieceMoney> = {};
   const values = new Map(Object.entries(input.values ?? {}));
-  for (const { id, name, becomes } of lot.children) {
+  for (const { id, name, becomes, children } of piecesOf(lot)) {
+    if (children.length > 0) continue;
     const value = values.get(name);
     const credited = input.credited?.includes(name) === true;
     // By value a part without a price is worth nothing; that is said in the cautions.
@@ -116,10 +61,31 @@ const ruled = (node: CostedNode | null) =>
     ? null
     : {
         perKg: Object.fromEntries(
-          node.children.map((c) => [c.name, c.perKg === null ? null : c.perKg / 100] as const),
+          piecesOf(node).map((c) => [c.name, c.perKg === null ? null : c.perKg / 100] as const),
         ),
-        whole: Object.fromEntries(node.children.map((c) => [c.name, c.cost] as const)),
+        whole: Object.fromEntries(
+          piecesOf(node)
+            .filter((c) => c.children.length === 0)
+            .map((c) => [c.name, c.cost] as const),
+        ),
       };
+
+/** What went into each further cut and what came out, over all animals. */
+function cutsOf(lot: BalancedNode): CarveAnswer['cuts'] {
+  return piecesOf(lot).flatMap(({ name, mg, children }) => {
+    if (children.length === 0 || mg === null) return [];
+    const out = children.reduce((sum, c) => sum + (c.mg ?? 0), 0);
+    return [
+      {
+        part: name,
+        inKg: kilograms(mg),
+        outKg: kilograms(out),
+        unaccountedKg: kilograms(mg - out),
+        unaccountedPct: mg === 0 ? 0 : (100 * (mg - out)) / mg,
+      },
+    ];
+  });
+}
 
 type Ruled = ReturnType<typeof ruled>;
 
@@ -128,7 +94,7 @@ function usableParts(
   lot: BalancedNode,
   rules: readonly [Ruled, Ruled, Ruled],
 ): CarveAnswer['usable'] {
-  return lot.children.flatMap(({ name, mg }) => {
+  return piecesOf(lot).flatMap(({ name, mg }) => {
     if (!Object.hasOwn(finish, name) || mg === null || mg === 0) return [];
     const { trimPct = 0, cookingLossPct = 0, labourMinPerKg = 0 } = finish[name]!;
     const kg = kilograms(mg);
@@ -161,13 +127,17 @@ function usableParts(
 export function runCarve(json: unknown): CarveAnswer {
   const input = accept(CarveInput, json);
   const accuracy = input.scaleAccuracyG ?? usualAccuracyG;
-  const each = input.animals.map((animal, i) => balanced(animal, i, accuracy));
-  const problems = each.filter((x): x is Problem => 'path' in x);
+  const balances: BalancedNode[] = [];
+  const problems: Problem[] = [];
+  input.animals.forEach((animal, i) => {
+    const found = balanced(animal, i, animalName(animal, i), accuracy);
+    if (Array.isArray(found)) problems.push(...found);
+    else balances.push(found);
+  });
   if (problems.length > 0) throw new InputProblems(problems);
-  const balances = each as BalancedNode[];
   const priors = priorsOf(input);
   const yields = yieldsOf(input, priors, accuracy, animalName);
-  const lot = lotOf(input);
+  const lot = lotOf(input.species, input.animals, input.wasted ?? []);
   const total = hundredths(input.animals.reduce((sum, { costTotal }) => sum + costTotal, 0));
   const weight = ruled(costed(lot, total, { by: 'weight' }, input, 'animals'))!;
   const value = ruled(
@@ -206,6 +176,7 @@ export function runCarve(json: unknown): CarveAnswer {
       kg: kilograms(unaccounted[i]!),
       pct: (100 * unaccounted[i]!) / b.mg!,
     })),
+    cuts: cutsOf(lot),
     costTotal: total / 100,
     costPerKg: { weight: weight.perKg, value: value?.perKg ?? null, shares: shares?.perKg ?? null },
     costHundredths: {
