@@ -14,9 +14,16 @@ import { expectedText, figures, measured } from './figures.ts';
 import { exampleFiles, type Outcome, runExample } from './outcome.ts';
 import { recompute } from './recompute.ts';
 import { reportOf } from './report.ts';
+import { summaryOf } from './report-summary.ts';
 import { staleness } from './stale.ts';
 
-const report = join(dirname(fileURLToPath(import.meta.url)), '../docs/validation.md');
+const root = join(dirname(fileURLToPath(import.meta.url)), '..');
+
+/** What a whole run writes, and is held against: the page for a reader, and its head as data for the program's own page. */
+const written: readonly (readonly [file: string, text: (outcomes: readonly Outcome[]) => string])[] = [
+  ['docs/validation.md', reportOf],
+  ['src/documents/validation.json', (outcomes) => `${JSON.stringify(summaryOf(outcomes), null, 2)}\n`],
+];
 
 function print(outcome: Outcome): void {
   const { example, rows, file } = outcome;
@@ -67,14 +74,16 @@ async function main(): Promise<number> {
     for (const problem of again.problems) console.log(`  !! ${problem}`);
     passed += again.same;
     failed += again.problems.length;
-    const now = reportOf(outcomes);
     if (write && failed > 0) console.log('The report is not written while something is wrong.');
-    else if (write) writeFileSync(report, now);
-    const stale = staleness(readFileSync(report, 'utf8'), now);
-    for (const line of stale) console.log(`  !! docs/validation.md: ${line}`);
-    if (stale.length > 0) console.log('docs/validation.md is old: node scripts/examples.mjs --report');
-    if (stale.length > 0) failed++;
-    else passed++;
+    for (const [file, text] of written) {
+      const now = text(outcomes);
+      if (write && failed === 0) writeFileSync(join(root, file), now);
+      const stale = staleness(readFileSync(join(root, file), 'utf8'), now);
+      for (const found of stale) console.log(`  !! ${file}: ${found}`);
+      if (stale.length > 0) console.log(`${file} is old: node scripts/examples.mjs --report`);
+      if (stale.length > 0) failed++;
+      else passed++;
+    }
   }
   if (counts !== undefined) writeFileSync(counts, JSON.stringify({ passed, failed }));
   console.log(
