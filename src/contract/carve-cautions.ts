@@ -9,6 +9,7 @@ import { usualPrecisionPct } from './carve-yields.ts';
 /** What the answer rests on. */
 export function basisOf(input: CarveInput, priors: ReadonlyMap<string, SharePrior>): CarveAnswer['basis'] {
   const own = (what: string): Basis => ({ what, source: 'own-computation', confidence: 'computed' });
+  const named = (key: 'supplier' | 'cutter') => input.animals.some((a) => a[key] !== undefined);
   const study = input.published === undefined ? undefined : findYieldStudy(input.published.study);
   const basis: Basis[] = [
     own('mass balance of every animal, to the milligram'),
@@ -45,6 +46,18 @@ export function basisOf(input: CarveInput, priors: ReadonlyMap<string, SharePrio
           confidence: 'assumption',
         },
   ];
+  if (named('supplier') || named('cutter'))
+    basis.push({
+      what: 'suppliers and cutters against all others of the part',
+      source: 'welch-1947',
+      confidence: 'memory',
+    });
+  if (named('cutter'))
+    basis.push({
+      what: 'learning: change for each doubling of the animals cut, from five weighings',
+      source: 'wright-1936',
+      confidence: 'memory',
+    });
   if (study !== undefined && priors.size > 0)
     basis.push({
       what: `published figures of ${study.animals}, counted as ${input.published!.animals} animals`,

@@ -49,7 +49,7 @@ function costed(
         {
           path,
           found: `no part that carries cost by ${rule.by}, and a cost of ${total / 100}`,
-          allowed: 'at least one part that weighs something and is worth more than 0',
+          allowed: `at least one part that weighs something${rule.by === 'weight' ? ' and is neither wasted nor credited' : rule.by === 'value' ? ' and is worth more than 0' : ' and has a share above 0'}`,
         },
       ]);
     throw error;
