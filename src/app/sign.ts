@@ -105,8 +105,8 @@ async function checkLaw(
     );
 }
 
-const judged = (step: Step): step is StepOf<'cook'> | StepOf<'chill'> =>
-  step.kind === 'cook' || step.kind === 'chill';
+const judged = (step: Step): step is StepOf<'cook' | 'chill' | 'keep' | 'finish'> =>
+  step.kind === 'cook' || step.kind === 'chill' || step.kind === 'keep' || step.kind === 'finish';
 
 function checkComplete(dish: { species: string; part: string }, method: Method): void {
   if (method.length === 0)
@@ -128,7 +128,7 @@ function checkComplete(dish: { species: string; part: string }, method: Method):
         allowed: 'how the piece is cooked: a medium, its temperature, how long',
       });
     if (judged(step))
-      for (const [j, rule] of step.rules.entries())
+      for (const [j, rule] of (step.rules ?? []).entries())
         if (findRule(rule) === undefined)
           problems.push({
             path: `method[${i}].rules[${j}]`,

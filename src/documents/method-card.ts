@@ -98,7 +98,6 @@ class Notes {
 
 /** The rules a core log of this step is judged by, as one limit each. */
 function ruleLimits(step: Step, notes: Notes): Limit[] {
-  if (step.kind !== 'cook' && step.kind !== 'chill') return [];
   return rulesOfStep(step).map((id) => {
     const rule = findRule(id);
     if (rule === undefined) return { text: `rule ${id} is not in the book, so unknown: ask`, note: 0 };

@@ -4,12 +4,15 @@
  */
 import { lazy, memo, Suspense, useCallback, useMemo, useState } from 'react';
 import type { BodyInput, StageInput, TargetInput } from '../../../../contract/body.ts';
+import { productOf } from '../../../../contract/product-of.ts';
 import type { Dish, Kitchen, Version } from '../../../../contract/records.ts';
-import { rulesHeld, withRules } from '../../../../contract/step-rules.ts';
-import type { Method } from '../../../../contract/steps.ts';
+import { rulesAround, rulesHeld, withRules } from '../../../../contract/step-rules.ts';
+import type { Food, Method } from '../../../../contract/steps.ts';
 import type { MeasuredCurve } from '../../../../documents/pictures/curves.ts';
 import { Caution } from '../../../parts/caution.tsx';
+import { ChillGrowth } from './chill-growth.tsx';
 import { CookBasis } from './cook-basis.tsx';
+import { FoodFields } from './food-fields.tsx';
 import { Measured, type Overlay } from './measured.tsx';
 import { PicturePanel } from './picture-panel.tsx';
 import { PieceEditor } from './piece-editor.tsx';
@@ -66,6 +69,20 @@ export function CookPanel({ kitchen, dish, method, step, onChange, readOnly }: C
       fine === null ? [] : predictedRules(fine.result, answers, fine.verdict.heatingStage, fine.cookStages),
     [fine, answersKey],
   );
+  const around = useMemo(() => rulesAround(draft, whole, subject), [draft, whole, subject]);
+  const fixed = useMemo(
+    () =>
+      new Set(
+        answers.filter((id) =>
+          rulesHeld({ ...draft, rules: draft.rules.filter((r) => r !== id) }, whole, subject).includes(id),
+        ),
+      ),
+    [answers, draft, whole, subject],
+  );
+  const peakC = useMemo(
+    () => fine?.result.history.coldSpot.reduce((a, b) => Math.max(a, b), Number.NEGATIVE_INFINITY) ?? null,
+    [fine],
+  );
   const measured = useMemo(() => overlaid.map(curveOf), [overlaid]);
   const errorAt = useMemo(() => errorsOf(programme, kind), [programme, kind]);
   const put = usePuts(edit);
@@ -118,19 +135,35 @@ export function CookPanel({ kitchen, dish, method, step, onChange, readOnly }: C
           />
         </>
       ) : null}
+      {draft.kind === 'cook' ? (
+        <FoodFields
+          step={draft}
+          method={whole}
+          species={dish.species}
+          part={dish.part}
+          readOnly={readOnly}
+          onChange={put.food}
+        />
+      ) : null}
       <RulesEditor
         kind={kind}
-        rules={rules}
-        place={kitchen.place}
+        named={rules}
+        held={answers}
+        around={around}
+        fixed={fixed}
         predicted={predicted}
+        peakC={kind === 'cook' ? peakC : null}
         readOnly={readOnly}
         onChange={put.rules}
       />
+      {kind === 'chill' && fine !== null ? (
+        <ChillGrowth cooked={fine} product={productOf(subject, whole, draft.id)} />
+      ) : null}
       <Measured
         kitchen={kitchen}
         dishId={dish.id}
         stepId={draft.id}
-        rules={rules}
+        rules={answers}
         overlaid={overlaid}
         onOverlay={setOverlaid}
       />
@@ -149,6 +182,7 @@ function usePuts(edit: Edit<Cook | Chill>) {
     () => ({
       stages: (stages: StageInput[]) => edit((s) => ({ ...s, stages })),
       rules: (rules: string[]) => edit((s) => ({ ...s, rules })),
+      food: (food: Food) => edit((s) => (s.kind === 'cook' ? { ...s, food } : s)),
       startC: (startC: number) => cook({ startC }),
       target: (target: TargetInput) => cook({ target }),
       body: (body: BodyInput) => cook({ body }),

@@ -1,11 +1,10 @@
-/** The steps that are a handful of fields: trim, rinse and dry, wrap, keep, finish, plate. */
+/** The steps that are a handful of fields: trim, rinse and dry, wrap, plate. */
 import type { StepOf } from '../../../../contract/steps.ts';
 import { filmResistance, mediumNamed, throughResistance, wraps } from '../../../../core/properties/media.ts';
 import { formatQuantity } from '../../../../core/units.ts';
 import { Choice } from '../../../parts/choice.tsx';
 import { TextField } from '../../../parts/field.tsx';
 import { NumberField } from '../../../parts/number-field.tsx';
-import { Verdict } from '../../../parts/verdict.tsx';
 import { Foreseen } from './foreseen.tsx';
 import type { StepForm } from './step-form.ts';
 
@@ -150,100 +149,6 @@ export function WrapFields({ step, set, readOnly }: StepForm<StepOf<'wrap'>>) {
         </p>
       </Foreseen>
     </>
-  );
-}
-
-export function KeepFields({ step, set, readOnly }: StepForm<StepOf<'keep'>>) {
-  return (
-    <>
-      <div className="fields">
-        <NumberField
-          label="Never warmer than"
-          unit="°C"
-          value={step.maxC}
-          low={-30}
-          high={20}
-          readOnly={readOnly}
-          onChange={(v) => v !== null && set({ maxC: v }, 'maxC')}
-        />
-        <NumberField
-          label="Keeps"
-          unit="days"
-          value={step.days}
-          low={0}
-          high={365}
-          readOnly={readOnly}
-          onChange={(v) => v !== null && set({ days: v }, 'days')}
-        />
-        <Choice
-          label="Packed"
-          value={step.packed}
-          readOnly={readOnly}
-          options={[
-            { value: 'open or covered', label: 'Open or covered' },
-            { value: 'vacuum-packed', label: 'Vacuum-packed' },
-          ]}
-          onChange={(packed) => set({ packed }, 'packed')}
-        />
-      </div>
-      <Foreseen>
-        <Verdict state="unknown" word="How long it stays safe is not reckoned here yet">
-          <p>
-            The days are the kitchen’s own. Have them checked by a qualified person
-            {step.packed === 'vacuum-packed'
-              ? ': without air, Clostridium botulinum can grow in the cold, and guidance for vacuum packs is stricter than a number of days.'
-              : '.'}
-          </p>
-        </Verdict>
-      </Foreseen>
-    </>
-  );
-}
-
-export function FinishFields({ step, set, readOnly }: StepForm<StepOf<'finish'>>) {
-  return (
-    <div className="fields">
-      <TextField
-        className="whole"
-        label="By"
-        value={step.by}
-        maxLength={200}
-        readOnly={readOnly}
-        onChange={(by) => set({ by }, 'by')}
-        hint="Hot oven, its own fat, salamander…"
-      />
-      <NumberField
-        label="At"
-        unit="°C"
-        value={step.mediumC}
-        low={-80}
-        high={300}
-        readOnly={readOnly}
-        onChange={(v) => v !== null && set({ mediumC: v }, 'mediumC')}
-      />
-      <NumberField
-        label="For"
-        unit="min"
-        value={step.min}
-        low={0}
-        high={10_080}
-        readOnly={readOnly}
-        onChange={(v) => v !== null && set({ min: v }, 'min')}
-      />
-      <NumberField
-        label="Core when done"
-        unit="°C"
-        optional
-        value={step.coreC ?? null}
-        low={0}
-        high={100}
-        readOnly={readOnly}
-        onChange={(v) =>
-          set(v === null ? ({ coreC: undefined } as Partial<StepOf<'finish'>>) : { coreC: v }, 'coreC')
-        }
-        hint="Leave empty where it is not measured."
-      />
-    </div>
   );
 }
 

@@ -8,15 +8,10 @@ import { kindWords } from '../bench/new-step.ts';
 import { AsksEditor } from './asks-editor.tsx';
 import { CureFields } from './cure-fields.tsx';
 import { FillFields } from './fill-fields.tsx';
+import { FinishFields } from './finish-fields.tsx';
+import { KeepFields } from './keep-fields.tsx';
 import { MixFields } from './mix-fields.tsx';
-import {
-  FinishFields,
-  KeepFields,
-  PlateFields,
-  RinseFields,
-  TrimFields,
-  WrapFields,
-} from './plain-fields.tsx';
+import { PlateFields, RinseFields, TrimFields, WrapFields } from './plain-fields.tsx';
 import type { StepForm } from './step-form.ts';
 import './step-panel.css';
 
