@@ -5,7 +5,7 @@ import { groundLoss, myoglobinLeft, waterLost } from '../properties/cook-loss.ts
 import type { Rule } from '../properties/rule.ts';
 import { foreseenCooking } from './foreseen-rules.ts';
 import { hottestOf, meansOver } from './hottest-field.ts';
-import { passingTime } from './passing-time.ts';
+import { judgedBy, passingTime } from './passing-time.ts';
 import { historyAt } from './verdict.ts';
 
 /** A stage's medium and how long it lasts [°C, s]. */
@@ -116,7 +116,7 @@ class Kitchen {
   judged(steps: readonly Step[], mode: 'coarse' | 'fine'): { programme: Programme; passes: boolean } {
     this.runs++;
     const { stage, rules, overcooked } = this.order;
-    const problem = this.order.problemWith(steps);
+    const problem = judgedBy(this.order.problemWith(steps), rules);
     const result = cook(problem, { mode, frames: { count: mode === 'fine' ? 48 : 16 } });
     const out = result.stages[stage + steps.length - 1].end;
     const hottest = hottestOf(result);
@@ -165,7 +165,7 @@ function cutAt(result: CookResult, n: number): CookResult {
   return {
     ...result,
     history: { ...history, t: history.t.slice(0, n), coldSpot: history.coldSpot.slice(0, n) },
-    ...(alsoLeast === undefined ? {} : { alsoLeast: alsoLeast.slice(0, n) }),
+    ...(alsoLeast === undefined ? {} : { alsoLeast: alsoLeast.map((C) => C.slice(0, n)) }),
   };
 }
 

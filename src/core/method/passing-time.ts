@@ -5,7 +5,7 @@ import { cook } from '../heat/cook.ts';
 import type { CookOptions, CookProblem, CookResult } from '../heat/types.ts';
 import type { Rule } from '../properties/rule.ts';
 import type { Cook } from './advice.ts';
-import { foreseenCooking } from './foreseen-rules.ts';
+import { foreseenCooking, leastPointsFor } from './foreseen-rules.ts';
 
 export interface Passing {
   /** Index of the stage whose duration is wanted. */
@@ -51,6 +51,15 @@ function upTo(result: CookResult, end: number, error: number): CookResult {
 }
 
 /**
+ * The problem, with every point looked for at which one of these rules may be least met [-].
+ * @example judgedBy({ target: { reference: 70, z: 10, s: 120 } }, []).alsoLeast.length // → 1
+ * Source: own-computation
+ */
+export function judgedBy(problem: CookProblem, rules: readonly Rule[]): CookProblem {
+  return { ...problem, alsoLeast: leastPointsFor(rules, problem.target) };
+}
+
+/**
  * The programme cut off at the end of a stage that lasts until the coldest point has so much lethality [-].
  * Parameters: `stage` an index of its stages; `s` wanted lethality [s at the reference], > 0; `atMost` [s].
  * @example endedByLethality({ stages: [{ until: { kind: 'time', s: 60 } }] }, 0, 120, 600).stages[0].until.s // → 120
@@ -72,16 +81,17 @@ export function endedByLethality(
  * Shortest duration of a stage with which the coldest point passes at the moment it ends [s]; Infinity where none does.
  * Equation: P(coldest point, end of the stage) ≥ P wanted · 10^(e/z), e the probe's error; and every rule holds on what the
  * coldest point has been through by then, less e. Nothing that comes after lifting out is counted.
- * Parameters: `problem`; `passing.stage` an index of its stages; `passing.probeError` [K], −20 to 20; `passing.atMost` [s], default 86 400.
+ * Parameters: `asked` the programme; `passing.stage` an index of its stages; `passing.probeError` [K], −20 to 20; `passing.atMost` [s], default 86 400.
  * Assumptions: more time never makes a cook fail that passed, save by a limit on the way up, which time cannot mend.
  * Checked: equal to the end of a stage that ends by lethality; with a rule, the cook of that length holds by it and a shorter one does not.
  * @example passingTime(problem, { stage: 0 }) // 2247 s of steam
  * Source: own-computation
  */
-export function passingTime(problem: CookProblem, passing: Passing): number {
+export function passingTime(asked: CookProblem, passing: Passing): number {
   const { stage, probeError = 0, atMost = day, mode = 'fine' } = passing;
   const run = passing.cook ?? cook;
   const rules = (passing.rules ?? []).filter(ofCooking);
+  const problem = rules.length === 0 ? asked : judgedBy(asked, rules);
   if (problem.stages[stage] === undefined)
     throw new Contradiction(
       'stage',
