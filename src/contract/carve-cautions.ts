@@ -60,7 +60,7 @@ export function basisOf(input: CarveInput, priors: ReadonlyMap<string, SharePrio
     });
   if (study !== undefined && priors.size > 0)
     basis.push({
-      what: `published figures of ${study.animals}, counted as ${input.published!.animals} animals`,
+      what: `published figures, % of the ${study.basis} weight, of ${study.animals}, counted as ${input.published!.animals} animals`,
       source: study.source,
       confidence: study.confidence,
     });
@@ -122,6 +122,11 @@ export function carveCautions(input: CarveInput, answer: Known, accuracyG: numbe
       'An interval that reaches 0 says that the plain mean of so few animals is no guide; see byRatio.',
     );
   if (input.published !== undefined) {
+    const study = findYieldStudy(input.published.study);
+    if (study !== undefined && !input.species.toLowerCase().includes(study.species))
+      cautions.push(
+        `The published study is of another animal, by its name: ${study.species}, and not ${input.species}.`,
+      );
     const without = answer.parts.filter((p) => p.byRatio.publishedPct === null).map((p) => p.part);
     if (without.length > 0)
       cautions.push(`The published study has no figure by the name of ${names(without)}.`);

@@ -42,7 +42,7 @@ export function priorsOf({ published }: CarveInput): ReadonlyMap<string, SharePr
   if (published === undefined) return new Map();
   const study = findYieldStudy(published.study);
   if (study === undefined) {
-    const dressed = yieldStudies.filter((s) => s.basis === 'dressed').map((s) => s.id);
+    const dressed = yieldStudies.filter((s) => s.basis !== 'live').map((s) => s.id);
     const near = nearNames(published.study, dressed, 1);
     throw new InputProblems([
       {
@@ -52,12 +52,12 @@ export function priorsOf({ published }: CarveInput): ReadonlyMap<string, SharePr
       },
     ]);
   }
-  if (study.basis !== 'dressed')
+  if (study.basis === 'live')
     throw new InputProblems([
       {
         path: 'published.study',
-        found: `${JSON.stringify(study.id)}, whose figures are % of the ${study.basis}`,
-        allowed: 'a study in % of the dressed weight',
+        found: `${JSON.stringify(study.id)}, whose figures are % of the live weight`,
+        allowed: 'a study in % of the dressed or chilled weight',
       },
     ]);
   return new Map(

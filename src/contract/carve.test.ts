@@ -141,6 +141,9 @@ describe('runCarve', () => {
       /published\.study: an unknown study.*perhaps goose-india-dressed/,
     );
     expect(problemsOf({ ...geese, published: { study: 'ahdb-pig', animals: 4 } })[0]).toMatch(/of the live/);
+    expect(runCarve({ ...geese, published: { study: 'us-pig-cuts', animals: 4 } }).cautions.join()).toMatch(
+      /another animal, by its name: pig, and not goose/,
+    );
   });
   test('a slip of the scale is told and kept; suppliers and cutters apart; learning', () => {
     const animals = Array.from({ length: 8 }, (_, i) => ({
