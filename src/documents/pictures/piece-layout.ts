@@ -103,7 +103,8 @@ export function rulerMarks(layout: Layout, units: LengthUnits): Mark[] {
     const last = at + labelled > length + 1e-6;
     marks.push({
       kind: 'text',
-      x,
+      // The last one carries the unit and must not run over the edge.
+      x: last ? Math.min(x, layout.width - 20) : x,
       y: y + 22,
       text: `${Math.round(at * 100) / 100}${last ? (units === 'US' ? ' in' : ' mm') : ''}`,
       size: 12,

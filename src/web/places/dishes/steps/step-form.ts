@@ -11,4 +11,6 @@ export interface StepForm<S extends Step> {
   readonly readOnly: boolean;
   /** Changes some of the step; `about` names the field, so that its undo is one step. */
   readonly set: (patch: Partial<S>, about: string) => void;
+  /** Puts another step of the method in its place, as one step of undo. */
+  readonly putStep: (step: Step, about: string) => void;
 }

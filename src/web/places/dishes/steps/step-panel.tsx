@@ -32,6 +32,7 @@ function Fields(props: StepPanelProps) {
   const form = <S extends Step>(of: S): StepForm<S> => ({
     ...props,
     step: of,
+    putStep: props.onChange,
     set: (patch, about) => {
       const next = { ...of, ...patch };
       for (const [key, value] of Object.entries(next))
