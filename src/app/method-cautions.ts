@@ -1,23 +1,12 @@
 /** What a method leaves open or sets for itself, said where it is signed. None of it is judged; all of it is told. */
 import type { BodyInput } from '../contract/body.ts';
+import { runKeep } from '../contract/keep.ts';
+import { keepInputOf } from '../contract/keep-step.ts';
 import type { Subject } from '../contract/product-of.ts';
 import type { Place } from '../contract/records.ts';
 import { rulesAround } from '../contract/step-rules.ts';
-import type { Method, Step } from '../contract/steps.ts';
+import type { Method, Step, StepOf } from '../contract/steps.ts';
 import { findRule } from '../core/properties/rules.ts';
-
-/** Highest temperature that chilled food is kept at by law or code where the kitchen is [°C]; the rule it stands in. */
-const coldest: Readonly<Record<Place, { readonly C: number; readonly rule: string } | null>> = {
-  'GB-ENG': { C: 8, rule: 'gb-cold-hold-8c' },
-  'GB-WLS': { C: 8, rule: 'gb-cold-hold-8c' },
-  'GB-NIR': { C: 8, rule: 'gb-cold-hold-8c' },
-  'GB-SCT': null,
-  EU: null,
-  US: { C: 5, rule: 'us-cold-hold-5c' },
-};
-
-/** Vacuum-packed and chilled, without a further hurdle, food is given no more than this [days]. */
-const packedDays = 10;
 
 /** How each rule that a step names stands to this dish in this place; nothing where it is the usual one for it. */
 function ofRules(step: Step, method: Method, subject: Subject): string[] {
@@ -39,28 +28,31 @@ function ofRules(step: Step, method: Method, subject: Subject): string[] {
   });
 }
 
-function ofKeeping(method: Method, i: number, place: Place): string[] {
+function ofKeeping(method: Method, i: number, subject: Subject): string[] {
   const step = method[i];
   if (step?.kind !== 'keep') return [];
   const cautions: string[] = [];
-  const limit = coldest[place];
-  if (limit !== null && step.maxC > limit.C)
-    cautions.push(
-      `"${step.name}" allows ${step.maxC} °C; ${findRule(limit.rule)?.title ?? limit.rule} is what holds where you are.`,
-    );
+  for (const { rule, standing } of rulesAround(step, method, subject))
+    if (standing === 'held to' && rule.kind === 'keep' && rule.side === 'at most' && step.maxC > rule.C)
+      cautions.push(`"${step.name}" allows ${step.maxC} °C; ${rule.title} is what holds where you are.`);
   const cooked = method.slice(0, i).findLastIndex((s) => s.kind === 'cook');
   if (cooked >= 0 && !method.slice(cooked, i).some((s) => s.kind === 'chill'))
     cautions.push(
       `"${step.name}" keeps what was cooked, and no chill step stands before it: how fast it cools is neither computed nor asked.`,
     );
-  const spores = method.some(
-    (s) => s.kind === 'cook' && s.rules.some((id) => id === 'gb-90c-10min' || id === 'us-90c-10min'),
-  );
-  if (step.packed === 'vacuum-packed' && step.days > packedDays && !spores)
-    cautions.push(
-      `"${step.name}" keeps it vacuum-packed for ${step.days} days. Guidance gives ${packedDays} days at 3 to 8 °C unless 90 °C for 10 min, acid, salt or dryness stops non-proteolytic Clostridium botulinum; nothing here shows one of them.`,
-    );
-  return cautions;
+  return [...cautions, ...ofLife(step, method, subject.place)];
+}
+
+/** Kept longer than the earliest limit, or for a time that nothing is known of. */
+function ofLife(step: StepOf<'keep'>, method: Method, place: Place): string[] {
+  const { days, word, why, limits, deciding } = runKeep(keepInputOf(step, method, place));
+  const kept = `"${step.name}" keeps it ${step.packed} for ${step.days} days`;
+  if (word === 'not known') return [`${kept}; how long it may be kept is not known. ${why}`];
+  if (days === null || step.days <= days) return [];
+  const limit = limits.find((l) => l.id === deciding);
+  return [
+    `${kept}; the earliest limit gives it ${days}: ${limit?.title ?? ''} (${limit?.type ?? 'model'}). ${why}`,
+  ];
 }
 
 /** Through how much the heat must go at the thickest [mm]. */
@@ -99,13 +91,12 @@ function ofPiece(method: Method, i: number): string[] {
 
 /** Everything that the one who signs must have read about the method itself. */
 export function methodCautions(method: Method, subject: Subject): string[] {
-  const { place } = subject;
   return method.flatMap((step, i) => [
     ...ofRules(step, method, subject),
     ...ofPiece(method, i),
     ...(step.kind === 'chill' && step.rules.length === 0
       ? [`"${step.name}" is held to no rule of cooling: how fast it must be is nowhere said.`]
       : []),
-    ...ofKeeping(method, i, place),
+    ...ofKeeping(method, i, subject),
   ]);
 }

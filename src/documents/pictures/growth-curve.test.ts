@@ -22,8 +22,7 @@ describe('growthCurveScene', () => {
         ...options,
         width,
       }).marks) {
-        const points =
-          mark.kind === 'polygon' || mark.kind === 'polyline' ? mark.points : [[mark.x, mark.y] as const];
+        const points = 'points' in mark ? mark.points : [[mark.x, mark.y] as const];
         for (const [x, y] of points) {
           expect(x).toBeGreaterThanOrEqual(0);
           expect(x).toBeLessThanOrEqual(width);

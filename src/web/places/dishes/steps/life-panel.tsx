@@ -1,13 +1,13 @@
 /** How long it may be kept: the day it must be used by, the rule that decides, what would lengthen it, and every other limit beneath. */
 import { useMemo } from 'react';
 import { type KeepAnswer, runKeep } from '../../../../contract/keep.ts';
+import { keepInputOf } from '../../../../contract/keep-step.ts';
 import { InputProblems } from '../../../../contract/problem.ts';
 import type { StepOf } from '../../../../contract/steps.ts';
 import { Basis, confidenceWord } from '../../../parts/basis.tsx';
 import { Caution } from '../../../parts/caution.tsx';
 import { Verdict } from '../../../parts/verdict.tsx';
 import { Foreseen } from './foreseen.tsx';
-import { keepInputOf } from './keep-input.ts';
 import type { StepForm } from './step-form.ts';
 
 const typeWords = { statutory: 'law', guidance: 'guidance', model: 'a model' } as const;

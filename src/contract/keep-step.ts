@@ -1,7 +1,7 @@
 /** What the keep step and the steps before it say of a food's life, as `keep` asks for it. Pure. */
-import type { KeepInput } from '../../../../contract/keep.ts';
-import type { Place } from '../../../../contract/records.ts';
-import type { Method, StepOf } from '../../../../contract/steps.ts';
+import type { KeepInput } from './keep.ts';
+import type { Place } from './records.ts';
+import type { Method, StepOf } from './steps.ts';
 
 type Keep = StepOf<'keep'>;
 
