@@ -2,6 +2,8 @@
 import type { z } from 'zod';
 import { runCarve } from '../contract/carve.ts';
 import { CarveInput } from '../contract/carve-input.ts';
+import { runChill } from '../contract/chill.ts';
+import { ChillInput } from '../contract/chill-input.ts';
 import { CookInput, runCook } from '../contract/cook.ts';
 import { runCure } from '../contract/cure.ts';
 import { CureInput } from '../contract/cure-input.ts';
@@ -81,6 +83,11 @@ export const verbs: Readonly<Record<string, Verb>> = {
               },
             },
       ),
+  },
+  chill: {
+    summary: 'whether a piece cools as the rules ask, how large it may be, how many go in at once',
+    input: ChillInput,
+    run: (input) => runChill(input),
   },
   grow: {
     summary: 'how much an organism grows along a temperature log',

@@ -53,7 +53,8 @@ export interface Coupled extends Chilled {
 const waterHeat = 4190;
 const points = 72;
 const mostTurns = 60;
-const settledWithin = 0.1;
+/** A turn that changes the medium by less [K]; the coarse mode's own steps leave more. */
+const settledWithin = { coarse: 0.1, fine: 0.03 } as const;
 
 /** Times of a course, dense where it moves most [s]. */
 const timesTo = (end: number) => Array.from({ length: points + 1 }, (_, i) => end * (i / points) ** 2);
@@ -119,12 +120,13 @@ function check(load: Load, pieces: number): void {
  * @param load chill, machine and mass of a piece
  * @param pieces how many, 1 or more
  * @param mode of the engine
+ * @param near a like one that has settled: the turns begin from its medium
  * Assumes all pieces alike and put in at once, the same medium round each of them, no touching; air that stores no heat; a machine with
  * the same power at any temperature; no heat from the room, the walls and the trays.
  * Checked against the closed form of a thin piece under constant power, and of a thin piece and water that come to one temperature.
  * Source: own-computation
  */
-export function coupled(load: Load, pieces: number, mode: Mode): Coupled {
+export function coupled(load: Load, pieces: number, mode: Mode, near?: Coupled): Coupled {
   check(load, pieces);
   const { chilling, machine } = load;
   if (chilling.stage.surface !== undefined)
@@ -136,7 +138,9 @@ export function coupled(load: Load, pieces: number, mode: Mode): Coupled {
   const set = chilling.stage.medium;
   const times = timesTo(horizonOf(chilling.rules));
   const middles = times.slice(1).map((t, i) => (t + times[i]) / 2);
-  let course = middles.map(() => (machine.kind === 'ice' ? bathTemperature(machine, 0, set) : set));
+  let course =
+    near?.medium.slice(1).map((point) => point.C) ??
+    middles.map(() => (machine.kind === 'ice' ? bathTemperature(machine, 0, set) : set));
   let turns = 0;
   for (;;) {
     const medium = [{ t: 0, C: course[0] }, ...middles.map((t, i) => ({ t, C: course[i] }))];
@@ -155,14 +159,14 @@ export function coupled(load: Load, pieces: number, mode: Mode): Coupled {
     });
     turns++;
     const change = Math.max(...next.map((C, i) => Math.abs(C - course[i])));
-    if (change < settledWithin || turns === mostTurns)
+    if (change < settledWithin[mode] || turns === mostTurns)
       return {
         ...chilled,
         medium,
-        settled: change < settledWithin,
+        settled: change < settledWithin[mode],
         turns,
         peak: Math.max(...course),
-        heat: off[off.length - 1],
+        heat: -per * result.history.heat[result.history.heat.length - 1],
       };
     // What a bath takes up is less the warmer it is: a full turn would overshoot.
     const part = machine.kind === 'ice' ? 0.6 : 1;
@@ -184,8 +188,10 @@ const mostLookedFor = 4096;
 /** The search behind `mostPieces` [-], one coupled run at a time. Source: own-computation */
 export function* mostPiecesSearch(load: Load): Generator<number, MostPieces> {
   checkChilling(load.chilling);
+  let near: Coupled | undefined;
   const fits = (n: number, mode: Mode) => {
-    const found = coupled(load, n, mode);
+    const found = coupled(load, n, mode, near);
+    if (found.settled) near = found;
     return { found, ok: found.meets && found.settled };
   };
   let runs = 0;

@@ -27,10 +27,10 @@ export type Mode = 'coarse' | 'fine';
 
 /** Nothing is counted by it: a chill has no target. */
 const target = { reference: 70, z: 7.5, s: 120 } as const;
-/** Longest that is looked at where a rule sets no time [s]. */
+/** Longest that is looked at [s]: so long that what is late is seen to be late. */
 const longest = 2 * 86_400;
 
-/** How long a chill is followed [s]: past every limit, so that what is late is seen to be late. Source: own-assumption */
+/** How long the medium is followed where it moves [s]: well past every limit; then it stays. Source: own-assumption */
 export function horizonOf(rules: readonly CoolingRule[]): number {
   let most = 0;
   for (const rule of rules)
@@ -77,9 +77,7 @@ export function chill(
     {
       body,
       start,
-      stages: [
-        { ...stage, medium, until: { kind: 'warmest', C: coldestAsked(rules), atMost: horizonOf(rules) } },
-      ],
+      stages: [{ ...stage, medium, until: { kind: 'warmest', C: coldestAsked(rules), atMost: longest } }],
       target,
     },
     { mode },
