@@ -369,15 +369,6 @@ export const ApiError = z.strictObject({
 });
 export type ApiError = z.infer<typeof ApiError>;
 
-/** Documents, as plain GETs that answer a PDF, and pictures. */
-export const documents = {
-  photo: (kitchenId: string, photoId: string) => `/api/kitchens/${kitchenId}/photos/${photoId}`,
-  methodCard: (kitchenId: string, versionId: string) =>
-    `/api/kitchens/${kitchenId}/versions/${versionId}/method-card.pdf`,
-  batchRecord: (kitchenId: string, batchId: string) =>
-    `/api/kitchens/${kitchenId}/batches/${batchId}/batch-record.pdf`,
-};
-
 /** Server-sent events at `/api/kitchens/:kitchenId/live`: one per committed change, naming what changed. */
 export const Change = z.strictObject({ subject: z.string(), subjectId: z.string(), seq: z.int() });
 export type Change = z.infer<typeof Change>;

@@ -25,4 +25,5 @@ export const at = {
   startBatch: (kitchenId: string, dishId?: string) =>
     `/k/${kitchenId}/line/start${dishId === undefined ? '' : `?dish=${dishId}`}`,
   journal: (kitchenId: string) => `/k/${kitchenId}/proof/journal`,
+  checks: (kitchenId: string) => `/k/${kitchenId}/proof/checks`,
 };

@@ -1,5 +1,5 @@
 import { Link } from 'wouter';
-import { documents } from '../../../contract/operations.ts';
+import { documents } from '../../../contract/document-paths.ts';
 import type { Batch } from '../../../contract/records.ts';
 import { at } from '../../addresses.ts';
 import { useKitchen } from '../../kitchen.tsx';

@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { Link } from 'wouter';
-import { documents } from '../../../contract/operations.ts';
+import { documents } from '../../../contract/document-paths.ts';
 import type { DishSummary } from '../../../contract/records.ts';
 import { at } from '../../addresses.ts';
 import { useOperation } from '../../api.ts';

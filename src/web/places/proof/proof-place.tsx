@@ -1,3 +1,4 @@
+import { lazy } from 'react';
 import { Link, Route, Switch } from 'wouter';
 import { at } from '../../addresses.ts';
 import { useOperation } from '../../api.ts';
@@ -8,11 +9,14 @@ import { Journal, JournalLines } from './journal.tsx';
 import { BatchRecords, MethodCards, ProbeLogs } from './papers.tsx';
 import './proof.css';
 
+const Checks = lazy(async () => ({ default: (await import('./checks.tsx')).Checks }));
+
 export function ProofPlace() {
   const base = '/k/:kitchenId/proof';
   return (
     <Switch>
       <Route path={`${base}/journal`} component={Journal} />
+      <Route path={`${base}/checks`} component={Checks} />
       <Route component={Proof} />
     </Switch>
   );
@@ -54,6 +58,13 @@ function Proof() {
             <Link href={at.journal(kitchen.id)}>The whole journal</Link>
           </p>
         )}
+      </section>
+      <section className="stack measure" aria-labelledby="proof-engine">
+        <h2 id="proof-engine">The engine itself</h2>
+        <p>
+          Its predictions are held against published figures, one by one, and where they do not agree it says
+          so. <Link href={at.checks(kitchen.id)}>How the engine was checked</Link>
+        </p>
       </section>
       <section className="stack" aria-labelledby="proof-later">
         <h2 id="proof-later">Not here yet</h2>

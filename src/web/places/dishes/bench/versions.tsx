@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { Link, useLocation } from 'wouter';
-import { documents } from '../../../../contract/operations.ts';
+import { documents } from '../../../../contract/document-paths.ts';
 import type { Dish, Kitchen, Version } from '../../../../contract/records.ts';
 import type { Method } from '../../../../contract/steps.ts';
 import { at } from '../../../addresses.ts';
