@@ -362,6 +362,11 @@ export const sources: Record<string, Source> = {
     year: 1986,
     remembered: true,
   },
+  'james-james-2002': {
+    citation:
+      'James, S. J. & James, C. (2002). Meat Refrigeration, chapter 16, table 16.7: cooling times of cooked joints. Woodhead.',
+    year: 2002,
+  },
   'pham-1996': {
     citation:
       'Pham, Q. T. (1996). Prediction of calorimetric properties and freezing time of foods from composition data. Journal of Food Engineering 30(1–2), 95–107. The abstract was read; the freezing point as later papers quote it.',
