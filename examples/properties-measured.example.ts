@@ -146,7 +146,7 @@ more than twice that, so those tables are too low by 9 to 16 %, which a textbook
         why: 'the range of all emulsions measured',
       },
       {
-        quantity: 'the same: density of a raw mousse at 20 °C',
+        quantity: 'meat and poultry emulsions: density of a raw mousse at 20 °C',
         source: 'marcotte-2008',
         confidence: 'read',
         expected: { low: 970, high: 1070 },
@@ -156,7 +156,7 @@ more than twice that, so those tables are too low by 9 to 16 %, which a textbook
         why: 'from the least cooked to the most raw that were measured',
       },
       {
-        quantity: 'the same: specific heat of a mousse at 80 °C',
+        quantity: 'meat and poultry emulsions: specific heat of a mousse at 80 °C',
         source: 'marcotte-2008',
         confidence: 'read',
         expected: 3.38,
@@ -166,7 +166,7 @@ more than twice that, so those tables are too low by 9 to 16 %, which a textbook
         why: 'emulsions of another composition: a twentieth',
       },
       {
-        quantity: 'the same: at 30 °C',
+        quantity: 'meat and poultry emulsions: specific heat of a mousse at 30 °C',
         source: 'marcotte-2008',
         confidence: 'read',
         expected: 2.85,

@@ -16,4 +16,12 @@ probe in the coldest place can say. The program advises; your local authority an
 /** What nobody has checked, or what could not be. */
 export const notValidated: readonly string[] = [
   'No probe log of a real kitchen stands behind any number here. All logs in the program’s demo are invented and are used for no check.',
+  'Heating was not held against a measured piece: no published heating curve of meat was found that gives shape, composition, start, medium and coefficient. Cooling of cooked beef was, to within a fifth, with composition and outline guessed.',
+  'What a surface really gets in a steamer, a combi or an oven is known only as ranges in the literature. Equations for it were checked as arithmetic, not in an appliance.',
+  'Freezing and thawing times were held against published methods and other programs, not against measured pieces.',
+  'Salt was held against exact series with a published diffusivity of pork; no measured profile of salt in a cured piece, and no measurement of poultry skin at all.',
+  'Growth was held against one set of measured cooling trials, in which it comes out too high in every case; how long an organism waits before it grows is a setting, not a published number.',
+  'Loss of juice and colour are published models of beef and chicken; they were checked as arithmetic and beside a few measured yields, not for the dishes of this kitchen.',
+  'What the law says of a part is not computed and so not checked here: each entry says where it was read, and the word of the authority decides.',
+  'Many of the handbooks’ figures are from memory. They are counted apart above; whoever has the books may read them again.',
 ];

@@ -8,6 +8,14 @@ import './checks.css';
 /** Computed numbers and short names stand in asterisks there. */
 const plain = (text: string) => text.replaceAll('*', '');
 
+type Difference = (typeof checked.differs)[number];
+
+/** Differences that have the same reason, together; in the order in which the reasons first come. */
+function byReason(differs: readonly Difference[]): (readonly [why: string, rows: readonly Difference[]])[] {
+  const reasons = [...new Set(differs.map((row) => row.why))];
+  return reasons.map((why) => [why, differs.filter((row) => row.why === why)]);
+}
+
 /** How the engine was checked: the head of the validation report, from the data that its run wrote. */
 export function Checks() {
   const kitchen = useKitchen();
@@ -88,17 +96,21 @@ export function Checks() {
       </section>
       <section className="stack" aria-labelledby="checks-differs">
         <h2 id="checks-differs">Where it does not agree, and why</h2>
-        <ul className="checks-differs">
-          {checked.differs.map((row) => (
-            <li key={`${row.title} ${row.what}`}>
-              <p className="checks-what">{row.what}</p>
-              <p>
-                Published: {plain(row.expected)}. Ours: {plain(row.ours)}.
-              </p>
-              <p className="quiet">{row.why}.</p>
-            </li>
-          ))}
-        </ul>
+        {byReason(checked.differs).map(([why, rows]) => (
+          <div className="checks-reason" key={why}>
+            <p>
+              {why[0]?.toUpperCase()}
+              {why.slice(1)}.
+            </p>
+            <ul>
+              {rows.map((row) => (
+                <li key={`${row.title} ${row.what}`}>
+                  {row.what}: published {plain(row.expected)}, ours {plain(row.ours)}
+                </li>
+              ))}
+            </ul>
+          </div>
+        ))}
       </section>
       <section className="stack measure" aria-labelledby="checks-open">
         <h2 id="checks-open">What nobody has checked</h2>
