@@ -52,9 +52,23 @@ export const example: Example = {
       never?.kind === 'cooling'
         ? judge(log, [{ ...never, limbs: [{ fromC: 63, toC: 1, s: 48 * 3600 }] }])[0]
         : undefined;
+    const fromCook =
+      never?.kind === 'cooling'
+        ? judge(log, [{ ...never, limbs: [{ fromC: 75, toC: 8, s: 90 * 60 }] }])[0]
+        : undefined;
     return [
       timed('63 → 8 °C', 'gb-chill-90min-8c', 0, 63, 8),
       says('within 90 min', 'gb-chill-90min-8c', false),
+      {
+        quantity: '75 → 8 °C, counted from the end of the cook',
+        source: 'own-computation',
+        confidence: 'computed',
+        expected: between(75, 8),
+        ours: (fromCook?.parts[0]?.value ?? Number.NaN) / 60,
+        tolerance: 0.2,
+        unit: 'min',
+        why: 'straight lines between readings a minute apart',
+      },
       timed('57 → 21 °C', 'us-food-code-cooling', 0, 57, 21),
       timed('57 → 5 °C', 'us-food-code-cooling', 1, 57, 5),
       says('within 2 h and 6 h', 'us-food-code-cooling', true),

@@ -16,12 +16,12 @@ export const example: Example = {
     if (deli === undefined) throw new RangeError('no set');
     const days = (C: number, log10: number) => (timeToGrow(deli, C, food, log10) ?? Number.NaN) / 86_400;
     const rates = [
-      [2, 0.0747],
-      [4, 0.1981],
-      [5, 0.282],
-      [7, 0.4941],
-      [8, 0.6222],
-      [10, 0.9229],
+      [2, 0.0747, 96.8],
+      [4, 0.1981, 36.5],
+      [5, 0.282, 25.6],
+      [7, 0.4941, 14.6],
+      [8, 0.6222, 11.6],
+      [10, 0.9229, 7.8],
     ] as const;
     return [
       ...rates.map(
@@ -34,6 +34,18 @@ export const example: Example = {
           tolerance: 0.002 * rate,
           unit: 'log10/day',
           why: 'worked out independently, printed to four decimals',
+        }),
+      ),
+      ...rates.map(
+        ([C, , doubling]): Row => ({
+          quantity: `hours to double at ${C} °C`,
+          source: 'fda-fsis-listeria-2003',
+          confidence: 'memory',
+          expected: doubling,
+          ours: days(C, Math.log10(2)) * 24,
+          tolerance: 0.1,
+          unit: 'h',
+          why: 'worked out independently, printed to a tenth',
         }),
       ),
       {

@@ -25,6 +25,16 @@ function shortest(id: string, C: number): number {
   return high;
 }
 
+function outcome(id: string, C: number, s: number) {
+  const rule = findRule(id);
+  if (rule === undefined) throw new RangeError(`no rule ${id}`);
+  const held = [
+    { s: 0, C },
+    { s, C },
+  ];
+  return judge(held, [rule], { gap: 1e6 })[0]?.outcome;
+}
+
 export const example: Example = {
   title: 'Tables of holds, read at or below the measured temperature',
   story:
@@ -61,6 +71,27 @@ export const example: Example = {
         expected: 26.9,
         ours: dwell('turkey', 160, 12),
       },
+      { ...table, quantity: 'chicken, 12 % fat, 160 °F', expected: 16.9, ours: dwell('chicken', 160, 12) },
+      {
+        ...table,
+        quantity: 'turkey, 12 % fat, 165 °F: at once',
+        expected: 0,
+        ours: dwell('turkey', 165, 12),
+      },
+      {
+        ...table,
+        quantity: 'chicken, 6 % fat, 162 °F: at once',
+        expected: 0,
+        ours: dwell('chicken', 162, 6),
+      },
+      { ...table, quantity: 'chicken, 7 % fat, 162 °F', expected: 9.6, ours: dwell('chicken', 162, 7) },
+      {
+        ...table,
+        quantity: 'chicken, 12 % fat, an hour at 57.0 °C: below the lowest row, so not covered',
+        unit: '1: not covered',
+        expected: 1,
+        ours: outcome('us-poultry-7log-chicken-12pct-fat', 57, 3600) === 'not covered' ? 1 : 0,
+      },
       {
         ...found,
         quantity: 'goose, fat unknown, held at 60.0 °C',
@@ -85,6 +116,18 @@ export const example: Example = {
         expected: 112 * 60,
         ours: shortest('us-meat-6.5log', 54.4),
       },
+      {
+        ...found,
+        quantity: 'beef, 7-log10, held at 54.4 °C',
+        expected: 121 * 60,
+        ours: shortest('us-meat-7log', 54.4),
+      },
+      {
+        ...found,
+        quantity: 'beef, 5-log10, held at 54.4 °C',
+        expected: 86 * 60,
+        ours: shortest('us-meat-5log', 54.4),
+      },
     ];
     const ninety = findRule('gb-90c-10min') as LethalityRule;
     if (ninety.rate.by !== 'table') throw new TypeError('gb-90c-10min: found no table');
@@ -92,6 +135,22 @@ export const example: Example = {
       const fitted = ninety.s * 10 ** ((90 - C) / (C < 90 ? 9 : 10));
       return Math.max(most, Math.abs(fitted / s - 1) * 100);
     }, 0);
+    for (const [C, min] of [
+      [80, 129],
+      [88, 17],
+      [95, 3.2],
+      [100, 1],
+    ] as const)
+      rows.push({
+        quantity: `${C} °C held for as long as 90 °C for 10 min, British table`,
+        source: 'cfa-chilled-foods-2006',
+        confidence: 'secondary',
+        expected: min * 60,
+        ours: shortest('gb-90c-10min', C),
+        tolerance: 0.1,
+        unit: 's',
+        why: 'a printed row, found by trying holds',
+      });
     rows.push(
       {
         quantity: '85 °C held for as long as 90 °C for 10 min, British table',
