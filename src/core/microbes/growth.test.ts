@@ -1,182 +1,17 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { findGrowthOrganism, type GrowthSet, growthOrganisms } from '../properties/organisms-growth.ts';
-import {
-  cardinalPH,
-  cardinalTemperature,
-  cardinalWaterActivity,
-  fullRangeSquareRootRate,
-} from './cardinal.ts';
+import { near, set } from '../../../test/growth-sets.ts';
+import { type GrowthSet, growthOrganisms } from '../properties/organisms-growth.ts';
 import { growthAfter, growthAlong, growthUnderCeiling } from './growth.ts';
-import { checkGrowthLimits } from './growth-limits.ts';
-import { foodFactor, formCorners, growthRateAt, rateIntegral, setFactor } from './growth-rate.ts';
-import { integralFor, timeToGrow } from './shelf-life.ts';
+import { growthRateAt } from './growth-rate.ts';
+import { integralFor } from './shelf-life.ts';
 
-const set = (organism: string, id: string): GrowthSet => {
-  const found = findGrowthOrganism(organism)?.sets.find((s) => s.id === id);
-  if (found === undefined) throw new RangeError(`no set ${id}`);
-  return found;
-};
 const rc = set('clostridium-perfringens', 'roasted-chicken');
 const bb = set('clostridium-perfringens', 'braised-beef');
 const cured = set('clostridium-perfringens', 'cured-pork');
 const deli = set('listeria-monocytogenes', 'deli-meat');
 const everySet = growthOrganisms.flatMap((o) => o.sets);
 const mild = { pH: 6.2, waterActivity: 0.97 };
-
-/** Expected values, each within a relative tolerance. */
-function near(pairs: readonly (readonly [ours: number, expected: number])[], relative: number, floor = 0) {
-  for (const [ours, expected] of pairs)
-    expect(Math.abs(ours - expected), `${ours} for ${expected}`).toBeLessThanOrEqual(
-      Math.max(floor, relative * Math.abs(expected)),
-    );
-}
-const hourly = (s: GrowthSet, C: number) => growthRateAt(s.temperature, C) * 3600;
-
-describe('rates by temperature', () => {
-  test('Clostridium perfringens in roasted chicken', () => {
-    const C = [10, 15, 20, 25, 30, 35, 40, 45, 46.4, 48, 50, 51];
-    const mu = [0.0081, 0.2149, 0.6959, 1.4405, 2.4292, 3.6211, 4.9146, 5.9657, 6.06, 5.86, 4.4068, 2.1836];
-    near(
-      C.map((t, i) => [hourly(rc, t), mu[i]!]),
-      0.002,
-      1e-4,
-    );
-  });
-  test('Clostridium perfringens in braised beef', () => {
-    const C = [12, 20, 30, 40, 43.5, 48];
-    const mu = [0.0271, 0.8295, 3.0274, 5.3463, 5.64, 4.8581];
-    near(
-      C.map((t, i) => [hourly(bb, t), mu[i]!]),
-      0.002,
-      1e-4,
-    );
-  });
-  test('Clostridium perfringens in cured pork', () => {
-    const C = [15, 20, 25, 30, 35, 40, 45, 48, 50];
-    const mu = [0.00547, 0.10267, 0.32136, 0.66143, 1.12139, 1.68435, 2.16846, 1.89625, 0.706];
-    near(
-      C.map((t, i) => [hourly(cured, t), mu[i]!]),
-      0.001,
-      5e-6,
-    );
-  });
-  test('Listeria monocytogenes in cooked meats: log10 a day and doubling time', () => {
-    const C = [2, 4, 5, 7, 8, 10];
-    const daily = [0.0747, 0.1981, 0.282, 0.4941, 0.6222, 0.9229];
-    const doubling = [96.8, 36.5, 25.6, 14.6, 11.6, 7.8];
-    near(
-      C.map((t, i) => [(hourly(deli, t) * 24) / Math.LN10, daily[i]!]),
-      0.002,
-    );
-    near(
-      C.map((t, i) => [Math.LN2 / hourly(deli, t), doubling[i]!]),
-      0.002,
-      0.05,
-    );
-  });
-  test('Listeria monocytogenes and Salmonella as a fraction of the best', () => {
-    const l = { min: -1.72, opt: 37, max: 45.5 };
-    const lC = [2, 4, 5, 8, 10, 20, 37, 43];
-    const lg = [0.01427, 0.03353, 0.04612, 0.09541, 0.13755, 0.44488, 1, 0.64952];
-    near(
-      lC.map((t, i) => [cardinalTemperature(t, l), lg[i]!]),
-      0.001,
-    );
-    const s = { min: 5.2, opt: 38, max: 46.2 };
-    const sC = [8, 10, 15, 20, 30, 43];
-    const sg = [0.012, 0.03492, 0.14138, 0.31013, 0.75912, 0.74561];
-    near(
-      sC.map((t, i) => [cardinalTemperature(t, s), sg[i]!]),
-      0.002,
-    );
-  });
-  test('Salmonella in chicken: doubles in 20 min at 37 °C, in 17 h at 8 °C', () => {
-    // 0.0019 · 33.65² · (1 − e^(0.29 · −11.01)) by hand.
-    expect(hourly(set('salmonella', 'chicken'), 37)).toBeCloseTo(2.0631, 3);
-    near([[(Math.LN2 / hourly(set('salmonella', 'chicken'), 37)) * 60, 20.2]], 0.01);
-    near([[Math.LN2 / hourly(set('salmonella', 'chicken'), 8), 16.9]], 0.01);
-  });
-  test('nothing grows at or outside the lowest and the highest temperature, of any set', () => {
-    for (const { temperature } of everySet) {
-      const corners = formCorners(temperature);
-      for (const C of [corners[0]! - 30, corners[0]!, corners.at(-1)!, corners.at(-1)! + 40])
-        expect(growthRateAt(temperature, C)).toBe(0);
-      expect(growthRateAt(temperature, (corners[0]! + corners.at(-1)!) / 2)).toBeGreaterThan(0);
-    }
-  });
-  test('a joined form has no step at its joint', () => {
-    for (const { temperature } of everySet)
-      for (const corner of formCorners(temperature))
-        expect(growthRateAt(temperature, corner - 1e-7) * 3600).toBeCloseTo(
-          growthRateAt(temperature, corner + 1e-7) * 3600,
-          4,
-        );
-  });
-  test('colder never grows more below the best temperature', () => {
-    for (const { temperature } of everySet) {
-      let best = formCorners(temperature)[0]!;
-      for (let C = best; C < formCorners(temperature).at(-1)!; C += 0.1)
-        if (growthRateAt(temperature, C) > growthRateAt(temperature, best)) best = C;
-      for (let C = formCorners(temperature)[0]!; C < best; C += 0.1)
-        expect(growthRateAt(temperature, C)).toBeLessThanOrEqual(growthRateAt(temperature, C + 0.1) + 1e-15);
-      expect(best).toBeGreaterThan(35);
-    }
-  });
-  test('the two square-root forms are kept apart: the bracket is squared in one of them', () => {
-    expect(fullRangeSquareRootRate(30, 0.02, 0.3, 5, 45)).toBeCloseTo(
-      (0.02 * 25 * (1 - Math.exp(-4.5))) ** 2,
-      12,
-    );
-    expect(fullRangeSquareRootRate(45, 0.02, 0.3, 5, 45)).toBe(0);
-  });
-});
-
-describe('pH and water activity', () => {
-  test('Listeria monocytogenes', () => {
-    const p = { min: 4.71, opt: 7.1, max: 9.61 };
-    near(
-      [5, 5.6, 6, 6.5, 7.1, 8].map((v, i) => [
-        cardinalPH(v, p),
-        [0.23263, 0.61333, 0.79376, 0.93926, 1, 0.86736][i]!,
-      ]),
-      0.001,
-    );
-    const a = { min: 0.913, opt: 0.997, max: 1 };
-    near(
-      [0.92, 0.94, 0.96, 0.97, 0.98, 0.99, 0.997].map((v, i) => [
-        cardinalWaterActivity(v, a),
-        [0.00746, 0.11084, 0.33522, 0.49209, 0.67732, 0.8845, 1][i]!,
-      ]),
-      0.002,
-    );
-    expect([cardinalPH(4.71, p), cardinalPH(9.7, p), cardinalWaterActivity(0.913, a)]).toEqual([0, 0, 0]);
-    expect(cardinalWaterActivity(1, a)).toBe(1);
-  });
-  test('leave the published rate as it is in the food it was published for', () => {
-    for (const { effect } of everySet)
-      if (effect !== undefined)
-        expect(foodFactor(effect, effect.food.pH, effect.food.waterActivity)).toBeCloseTo(1, 12);
-    expect(setFactor(rc, 5.8, 0.95)).toBe(1);
-  });
-});
-
-/** ∫ of the cardinal curve over temperature, by its antiderivative: a cubic over a line is a quadratic and a logarithm. */
-function exactCardinal(C1: number, C2: number, min: number, opt: number, max: number): number {
-  const slope = (opt - min) * (opt - min + 2 * (opt - max));
-  const atZero = (opt - min) * (-(opt - min) * opt - (opt - max) * (opt + min));
-  // (x − max)(x − min)² = x³ + p x² + q x + r; divide by slope·(x − root).
-  const root = -atZero / slope;
-  const p = -max - 2 * min;
-  const q = min * min + 2 * min * max;
-  const r = -max * min * min;
-  const b = p + root;
-  const c = q + root * b;
-  const rest = r + root * c;
-  const F = (x: number) =>
-    (x ** 3 / 3 + (b * x ** 2) / 2 + c * x + rest * Math.log(Math.abs(x - root))) / slope;
-  return F(C2) - F(C1);
-}
 
 const C = fc.double({ min: -5, max: 70, noNaN: true });
 const logs = fc
@@ -188,33 +23,6 @@ const logs = fc
       return { s, C: c };
     });
   });
-
-describe('rateIntegral', () => {
-  test('is the antiderivative of the cardinal curve over straight stretches', () => {
-    fc.assert(
-      fc.property(C, C, (a, b) => {
-        fc.pre(Math.abs(a - b) > 0.5);
-        const { min, opt, max } = { min: 8.8, opt: 46.4, max: 51.5 };
-        const inside = (x: number) => Math.min(max, Math.max(min, x));
-        const exact = (6.06 * 7200 * exactCardinal(inside(a), inside(b), min, opt, max)) / (b - a) / 3600;
-        expect(Math.abs(rateIntegral(rc.temperature, 7200, a, b) - exact)).toBeLessThan(1e-8);
-      }),
-    );
-  });
-  test('of three cooling limits', () => {
-    const h = 3600;
-    const sum = (...stretches: [number, number, number][]) =>
-      stretches.reduce((total, [dt, a, b]) => total + rateIntegral(rc.temperature, dt * h, a, b), 0);
-    near(
-      [
-        [sum([1.5, 54.4, 26.7], [5, 26.7, 4.4]), 7.96689],
-        [sum([2, 57, 21], [4, 21, 5]), 6.98736],
-        [sum([1.5, 63, 8]), 3.10859],
-      ],
-      0.001,
-    );
-  });
-});
 
 /** µ, q and N step by step: Dormand–Prince 5(4) with step control, nothing of the closed form in it. */
 function stepByStep(mu: (s: number) => number, end: number, h0: number, start: number, most: number): number {
@@ -311,6 +119,25 @@ describe('growthAlong', () => {
     ] as const)
       expect(Math.abs(end(cured, h0) - log10)).toBeLessThan(0.002);
     expect(Math.abs(end(rc, 5) - 4.7749)).toBeLessThan(0.005);
+  });
+  test('at any steady rate, lag and ceiling: the published explicit form and the equations step by step, to 1e-6', () => {
+    const any = fc.record({
+      mu: fc.double({ min: 0.01, max: 6, noNaN: true }),
+      hours: fc.double({ min: 0.1, max: 40, noNaN: true }),
+      h0: fc.double({ min: 0.01, max: 9, noNaN: true }),
+      room: fc.double({ min: 0.5, max: 9, noNaN: true }),
+    });
+    fc.assert(
+      fc.property(any, ({ mu, hours, h0, room }) => {
+        const ours = growthUnderCeiling(growthAfter(mu * hours, h0), room * Math.LN10) / Math.LN10;
+        const A = hours + Math.log(Math.exp(-mu * hours) + Math.exp(-h0) - Math.exp(-mu * hours - h0)) / mu;
+        const explicit = mu * A - Math.log(1 + Math.expm1(mu * A) / 10 ** room);
+        expect(Math.abs(ours - explicit / Math.LN10)).toBeLessThan(1e-6);
+        const stepped = stepByStep(() => mu / 3600, hours * 3600, h0, 0, room);
+        expect(Math.abs(ours - stepped)).toBeLessThan(1e-6);
+      }),
+      { numRuns: 300 },
+    );
   });
   test('agrees with the equations solved step by step to 1e-6', () => {
     for (const [s, h0, most] of [
@@ -415,66 +242,5 @@ describe('growthAlong', () => {
   test('refuses a start above the most there can be, and a log that is none', () => {
     expect(() => growthAlong(sampled(exponential, 1), rc, { ...mild, startLog10: 9 })).toThrow(/startLog10/);
     expect(() => growthAlong([], rc, conditions)).toThrow(/log/);
-  });
-});
-
-describe('timeToGrow', () => {
-  test('Listeria monocytogenes from 1 to 100 cfu/g in cooked meats, without lag', () => {
-    const days = (C: number) => timeToGrow(deli, C, mild, 2)! / 86_400;
-    near(
-      [
-        [days(5), 7.092],
-        [days(8), 3.214],
-      ],
-      0.001,
-    );
-    expect(timeToGrow(deli, -2, mild, 2)).toBeNull();
-    expect(timeToGrow(deli, -2, mild, 0)).toBe(0);
-  });
-  test('after that time it has grown by just so much', () => {
-    fc.assert(
-      fc.property(
-        fc.double({ min: 15, max: 44, noNaN: true }),
-        fc.double({ min: 0.1, max: 4, noNaN: true }),
-        fc.double({ min: 0, max: 8, noNaN: true }),
-        (C, log10, h0) => {
-          const t = timeToGrow(rc, C, mild, log10, h0)!;
-          expect(growthAfter(growthRateAt(rc.temperature, C) * t, h0) / Math.LN10).toBeCloseTo(log10, 8);
-        },
-      ),
-    );
-  });
-});
-
-describe('checkGrowthLimits', () => {
-  const possible = (organism: string, place: Parameters<typeof checkGrowthLimits>[1]) =>
-    checkGrowthLimits(organism, place).map((limit) => limit.growthPossible);
-  test('takes the widest of the tables, ends included', () => {
-    expect(possible('listeria-monocytogenes', { pH: 4.39 })).toEqual([true]);
-    expect(possible('listeria-monocytogenes', { pH: 4.38 })).toEqual([false]);
-    expect(possible('bacillus-cereus', { waterActivity: 0.92 })).toEqual([true]);
-    expect(possible('bacillus-cereus', { waterActivity: 0.919 })).toEqual([false]);
-    expect(possible('escherichia-coli', { C: 6.4, waterPhaseSalt: 0.066 })).toEqual([false, false]);
-  });
-  test('never denies growth at a temperature where a set has a rate', () => {
-    for (const organism of growthOrganisms)
-      for (const s of organism.sets)
-        for (let C = -5; C < 60; C += 0.25)
-          if (growthRateAt(s.temperature, C) > 0) expect(possible(organism.id, { C })).toEqual([true]);
-  });
-  test('never denies growth in a food where a set has a rate', () => {
-    for (const organism of growthOrganisms)
-      for (const s of organism.sets)
-        for (let x = 0; x <= 1; x += 0.01) {
-          const food = { pH: 3 + 7 * x, waterActivity: 0.85 + 0.15 * x };
-          if (s.effect === undefined) continue;
-          if (s.effect.pH !== undefined && setFactor(s, food.pH, s.effect.food.waterActivity) > 0)
-            expect(possible(organism.id, { pH: food.pH })).toEqual([true]);
-          if (setFactor(s, s.effect.food.pH, food.waterActivity) > 0)
-            expect(possible(organism.id, { waterActivity: food.waterActivity })).toEqual([true]);
-        }
-  });
-  test('says nothing of what was not stated', () => {
-    expect(checkGrowthLimits('salmonella', {})).toEqual([]);
   });
 });
