@@ -4,7 +4,7 @@ import { cure } from './cure.ts';
 import type { CureMedium, CurePiece } from './cure-piece.ts';
 import { cureEquilibrium } from './equilibrium.ts';
 import { pumpedPiece } from './pumped.ts';
-import { saltForTarget, strengthForTime, timeToTarget } from './target.ts';
+import { evenSalt, saltForTarget, strengthForTime, timeToTarget } from './target.ts';
 
 const piece = (more: Partial<CurePiece> = {}): CurePiece => ({
   shape: 'cylinder',
@@ -47,6 +47,20 @@ describe('saltForTarget', () => {
     expect(() => saltForTarget(piece(), 0.1, 0.2)).toThrow(/saturated/);
     expect(() => saltForTarget(piece({ salt: 0.03 }), 0.02)).toThrow(/has more already/);
     expect(() => saltForTarget(piece(), Number.NaN)).toThrow(RangeError);
+  });
+});
+
+describe('evenSalt', () => {
+  it('meat and water with it end at what was wanted, to 1e-12', () => {
+    fc.assert(
+      fc.property(double(0.3, 0.9), double(0.005, 0.05), double(0, 5), (water, wanted, waterKg) => {
+        const saltKg = evenSalt(piece({ water }), wanted, waterKg);
+        const medium = waterKg + saltKg;
+        const rest = cureEquilibrium({ meat: 1, water, medium, mediumSalt: saltKg / medium });
+        expect(Math.abs(rest.saltOfSalted - wanted)).toBeLessThan(1e-12);
+      }),
+    );
+    expect(() => evenSalt(piece(), 0.02, -1)).toThrow(RangeError);
   });
 });
 

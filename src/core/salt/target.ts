@@ -70,6 +70,23 @@ export function saltForTarget(piece: CurePiece, wanted: number, brineKg?: number
   return { strength, saltKg };
 }
 
+/**
+ * Salt for meat and water salted as one, that leaves the meat with the salt wanted when all is even [kg].
+ * Equation: S = u(W_piece + W) − S₀, u the wanted salt per water.
+ * Parameters: wanted, mass fraction of the salted piece, 0–0.27; waterKg the water it lies in, ≥ 0.
+ * Assumptions: those of `cureEquilibrium`; time enough. Checked: `cureEquilibrium` of it gives what was wanted, to 1e-12.
+ * @example evenSalt({ shape: 'slab', size: 0.04, exposedFaces: 2, mass: 1, water: 0.75, salt: 0 }, 0.02, 1) // → 0.0476
+ * Source: own-computation
+ */
+export function evenSalt(piece: CurePiece, wanted: number, waterKg: number): number {
+  checkPiece(piece);
+  checkWanted(wanted);
+  if (!(waterKg >= 0 && waterKg <= 1e6)) throw new OutOfRange('waterKg', `${waterKg} kg`, '0 to 1e6 kg');
+  const salt =
+    wantedRatio(piece, wanted) * (piece.mass * meanWater(piece) + waterKg) - piece.mass * piece.salt;
+  return Math.max(0, salt);
+}
+
 export interface TargetStage {
   readonly piece: CurePiece;
   readonly medium: CureMedium;

@@ -76,7 +76,7 @@ export function rulerMarks(layout: Layout, units: LengthUnits): Mark[] {
   const unit = units === 'US' ? 25.4 : 1;
   const length = (layout.right - layout.left) / layout.perMm / unit;
   const perUnit = layout.perMm * unit;
-  const labelled = niceStep(Math.max(34 / perUnit, units === 'US' ? 0.5 : 1));
+  const labelled = niceStep(Math.max(46 / perUnit, units === 'US' ? 0.5 : 1));
   const minor = units === 'US' ? Math.max(labelled / 4, 0.125) : labelled / 5;
   const y = layout.bottom + 12;
   const marks: Mark[] = [

@@ -87,7 +87,9 @@ function scaleOf(cured: Cured): number {
   const core = cured.history.at(-1)?.coreWaterPhase ?? 0;
   let most = 0;
   for (const { surfaceWaterPhase } of cured.history) most = Math.max(most, surfaceWaterPhase);
-  const wanted = Math.min(most, Math.max(3 * end, 2 * core, 0.01)) * 1.08;
+  // Only what lies in dry salt is so much stronger at its skin than within that the front would be lost.
+  const wanted =
+    (most > 0.15 ? Math.min(most, Math.max(3 * end, 2 * core, 0.01)) : Math.max(most, 0.01)) * 1.04;
   const step = niceStep((wanted * 100) / 4);
   return (Math.ceil((wanted * 100) / step - 1e-9) * step) / 100;
 }
@@ -154,22 +156,19 @@ export function saltFrontScene(cured: Cured, piece: CurePiece, options: SaltFron
     return oneSided ? half : [...half, ...half.map(([px, py]): Point => [left + right - px, py]).reverse()];
   };
 
+  const dotted: string[] = [];
   if (moment !== null) {
     const points = acrossPoints(moment.waterPhase);
     marks.push({
       kind: 'polygon',
       points: [[left, floor], ...points, [right, floor]],
-      fill: 'slate',
-      hatch: true,
+      fill: 'bone',
     });
     for (const part of [1 / 16, 1 / 4]) {
       const earlier = saltAt(cured, options.time * part);
       if (earlier === null || options.time <= 0) continue;
-      const before = acrossPoints(earlier.waterPhase);
-      marks.push(line(before, { ink: 'faded', width: 0.8, dash: [2, 3] }));
-      // Said where the line still falls steeply, near the surface.
-      const [px, py] = before[Math.floor(depths.length / 2)] ?? [left, floor];
-      marks.push(text(px + 3, py - 4, hoursText(earlier.time), 'faded'));
+      marks.push(line(acrossPoints(earlier.waterPhase), { ink: 'faded', width: 0.8, dash: [2, 3] }));
+      dotted.push(hoursText(earlier.time));
     }
     if (moment.bath !== null)
       for (const side of oneSided ? [left - bathRoom] : [left - bathRoom, right])
@@ -181,7 +180,8 @@ export function saltFrontScene(cured: Cured, piece: CurePiece, options: SaltFron
             [side + bathRoom, floor],
             [side, floor],
           ],
-          fill: 'bone',
+          fill: 'slate',
+          hatch: true,
           stroke: { ink: 'slate', width: 1 },
         });
     marks.push(line(points, { ink: 'slate', width: 2.4 }));
@@ -293,7 +293,7 @@ export function saltFrontScene(cured: Cured, piece: CurePiece, options: SaltFron
     text(
       (left + right) / 2,
       floor + 36,
-      oneSided ? 'from the face the salt comes by to the closed one' : 'right across the piece',
+      `${oneSided ? 'from the salted face to the closed one' : 'right across the piece'}${dotted.length > 0 ? `; dotted, after ${dotted.join(' and ')}` : ''}`,
       'faded',
       'middle',
     ),

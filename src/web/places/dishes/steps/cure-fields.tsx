@@ -40,9 +40,14 @@ function onScale(scale: BrineScale, saltPct: number): number | null {
   if (scale === '%') return saltPct;
   if (!(saltPct >= 0 && saltPct <= 26.395)) return null;
   const reads = brineReading(saltPct);
-  return { salometer: reads.salometer, gravity: reads.gravity, Baumé: reads.baume, density: reads.density }[
-    scale
-  ];
+  const rounded = (x: number, digits: number) => Number(x.toFixed(digits));
+  const on = {
+    salometer: rounded(reads.salometer, 1),
+    gravity: rounded(reads.gravity, 3),
+    Baumé: rounded(reads.baume, 1),
+    density: rounded(reads.density, 0),
+  };
+  return on[scale];
 }
 
 /** The strength of the brine, on whichever instrument the kitchen has. */

@@ -1,10 +1,11 @@
 /** What a cure comes to: salt by place, how long until it is even, the way to the salt that is wanted, and what salt does not do. */
 import { cureCautions } from '../../../../contract/cure-cautions.ts';
-import { brineFor, type MethodCure, rinsing } from '../../../../contract/method-cure.ts';
+import { brineFor, type MethodCure, nitriteOfStep, rinsing } from '../../../../contract/method-cure.ts';
 import type { StepOf } from '../../../../contract/steps.ts';
 import { diffusivityBasis, skinBasis } from '../../../../core/properties/brine.ts';
 import { brineReading } from '../../../../core/properties/brine-readings.ts';
 import type { Foreseen as ForeseenCure } from '../../../../core/salt/foresee.ts';
+import { evenSalt } from '../../../../core/salt/target.ts';
 import type { Basis as BasisItem } from '../../../../core/sources.ts';
 import { formatQuantity, plainNumber } from '../../../../core/units.ts';
 import { Basis } from '../../../parts/basis.tsx';
@@ -29,9 +30,16 @@ export interface CureForeseenProps extends Pick<StepForm<Cure>, 'kitchen' | 'ste
 export function CureForeseen(props: CureForeseenProps) {
   const { kitchen, step, cure, curing } = props;
   const { answered, current, fault } = curing;
+  const nitrite = nitriteOfStep(step, kitchen.place);
+  const refused = nitrite !== null && (nitrite.verdict === 'over' || nitrite.verdict === 'not known');
   return (
     <Foreseen>
-      <WeighOut {...props} />
+      {refused ? <NitriteVerdict step={step} kitchen={kitchen} /> : null}
+      {refused ? (
+        <p>Nothing is weighed out for it here until the nitrite is within a limit that is known.</p>
+      ) : (
+        <WeighOut {...props} />
+      )}
       {cure === null ? (
         <Verdict state="unknown" word="How far the salt gets is not known">
           <p>
@@ -49,7 +57,7 @@ export function CureForeseen(props: CureForeseenProps) {
       ) : (
         <Answer {...props} foreseen={answered.foreseen} cure={answered.cure} />
       )}
-      <NitriteVerdict step={step} kitchen={kitchen} />
+      {refused ? null : <NitriteVerdict step={step} kitchen={kitchen} />}
       {cure === null ? <p className="small">{plain}</p> : null}
     </Foreseen>
   );
@@ -152,7 +160,8 @@ function WantedWords({
   set,
   readOnly,
   foreseen,
-}: CureForeseenProps & { readonly foreseen: ForeseenCure }) {
+  cure,
+}: CureForeseenProps & { readonly foreseen: ForeseenCure; readonly cure: MethodCure }) {
   const { wanted } = foreseen;
   if (wanted === null) return null;
   const { time, coreTime, strength, atRest, salt } = wanted;
@@ -167,14 +176,15 @@ function WantedWords({
         ? atRest.saltKg * 100
         : step.by === 'brine'
           ? atRest.strength * 100
-          : null;
+          : (evenSalt(cure.problem.piece, salt, more) / (1 + more)) * 100;
   const round = (pct: number) => Math.round(pct * 100) / 100;
   return (
     <section className="stack">
       <h4>For {saltWords(salt)} salt in the meat</h4>
       <p>
-        The mean gets there {where} after {spanWords(time)}
-        {coreTime === null ? ', the middle never.' : `, the middle after ${neededWords(coreTime)}.`}
+        {time.usual === null
+          ? `It never gets there ${where}, however long it lies.`
+          : `The mean gets there ${where} after ${spanWords(time)}${coreTime === null ? ', the middle never.' : `, the middle after ${neededWords(coreTime)}.`}`}
       </p>
       {readOnly || hours === null || hours <= 0 || hours > 2_000 ? null : (
         <Button onPress={() => set({ h: hours }, 'h')}>Give it {plainNumber(hours, 1)} h</Button>
@@ -194,17 +204,15 @@ function WantedWords({
         </>
       )}
       {rested === null ? (
-        <p className="quiet">
-          {step.by === 'equilibrium'
-            ? `However long it lies, meat and water together want ${plainNumber(evenSalt(wanted, more), 2)} %.`
-            : 'No brine of this weight ends there, however long it lies.'}
-        </p>
+        <p className="quiet">No brine of this weight ends there, however long it lies.</p>
       ) : (
         <>
           <p>
             {step.by === 'dry cure'
               ? `However long it lies: ${plainNumber(rested, 2)} % salt, not more.`
-              : `However long it lies: a brine of ${plainNumber(rested, 2)} %, so that forgetting it does no harm to the salt.`}
+              : step.by === 'equilibrium'
+                ? `However long it lies: ${plainNumber(rested, 2)} % of meat and water together.`
+                : `However long it lies: a brine of ${plainNumber(rested, 2)} %, so that forgetting it does no harm to the salt.`}
           </p>
           {readOnly ? null : (
             <Button onPress={() => set({ saltPct: round(rested) }, 'saltPct')}>
@@ -215,11 +223,6 @@ function WantedWords({
       )}
     </section>
   );
-}
-
-/** Salt of meat and water together that ends with the salt wanted in the meat [%]. */
-function evenSalt({ atRest }: NonNullable<ForeseenCure['wanted']>, waterKg: number): number {
-  return atRest === null ? Number.NaN : (atRest.saltKg / (1 + waterKg)) * 100;
 }
 
 function basisOf(cure: MethodCure, step: Cure): readonly BasisItem[] {

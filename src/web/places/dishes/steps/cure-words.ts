@@ -19,7 +19,8 @@ export function neededWords(s: number): string {
     plainNumber(Math.ceil(x * 10 ** digits - 1e-9) / 10 ** digits, digits);
   if (s < 2 * 3600) return `${up(s / 60, 0)} min`;
   if (s < 10 * 3600) return `${up(s / 3600, 1)} h`;
-  return s < 96 * 3600 ? `${up(s / 3600, 0)} h` : `${up(s / 86_400, 1)} days`;
+  if (s < 96 * 3600) return `${up(s / 3600, 0)} h`;
+  return `${up(s / 86_400, s < 10 * 86_400 ? 1 : 0)} days`;
 }
 
 /** `31 h (20 to 52 h)`. */

@@ -148,7 +148,8 @@ function InTheHeat(props: FillForeseenProps & { readonly holds: Extract<Held, { 
   const { kitchen, method, step, holds, readOnly, putStep } = props;
   const { units } = kitchen;
   const before = cookAfter(method, step);
-  const profile = shapeToCook(step, holds.cold);
+  // Swollen, which is the fattest it gets: nothing is reckoned slimmer than it becomes.
+  const profile = shapeToCook(step, holds.hot);
   const cook = before === undefined ? undefined : cookWithShape(before, step, profile);
   const costing = useShapeCost(method, cook);
   const same = before !== undefined && cooksShape(before, step, profile);
@@ -202,18 +203,21 @@ function Costs({
 }) {
   const { stage, cost, advice, verdict, now } = costing;
   const from = (step.profile[0]?.atMm ?? 0) / 1000;
-  const thickest = thickestOf(holds.cold.profile.map((p) => ({ at: p.at - from, diameter: p.diameter })));
+  const thickest = thickestOf(holds.hot.profile.map((p) => ({ at: p.at - from, diameter: p.diameter })));
   const drawn = metres(step.profile);
-  const over = overfullWords(holds.cold.bulge, cost.perMetre, stage, units);
-  const swollen = holds.cold.bulge > 0 ? null : overfullWords(holds.hot.bulge, cost.perMetre, stage, units);
+  const over = overfullWords(holds.hot.bulge, cost.perMetre, stage, units);
   const needs = advice.heating.status === 'found' ? Math.ceil(advice.heating.duration / 60) : null;
   return (
     <>
       {drawn.length < 2
         ? null
         : unevenWords(cost, thickest, stage, units).map((words) => <p key={words}>{words}</p>)}
-      {over === null ? null : <p>{over}</p>}
-      {swollen === null ? null : <p>Once it has swollen: {swollen}</p>}
+      {over === null ? null : (
+        <p>
+          {step.swellPct === undefined || step.swellPct === 0 ? '' : 'Once it has swollen: '}
+          {over}
+        </p>
+      )}
       {verdict.word === 'holds' ? (
         <p className="quiet">
           By the target of “{cookName}” this shape needs {needs === null ? 'an unknown time' : `${needs} min`}{' '}
