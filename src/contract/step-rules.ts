@@ -12,10 +12,13 @@ function isCooking(id: string): boolean {
   return (rule?.kind === 'lethality' || rule?.kind === 'hold') && rule.scope.role !== 'beside';
 }
 
-/** The rules of a step by itself. A step of a signed version names all that it was signed by. */
+/** A log of the core shows that food was reheated; that it is kept hot afterwards is shown by its own readings. */
+const inLogOf = (kind: 'keep' | 'finish') => (id: string) => kind === 'keep' || findRule(id)?.kind !== 'keep';
+
+/** The rules that a log of a step's core is judged by, as the step itself has them. A step of a signed version names all that it was signed by. */
 export function rulesOfStep(step: Step): readonly string[] {
   if (step.kind === 'chill') return step.rules;
-  if (step.kind === 'keep' || step.kind === 'finish') return step.rules ?? [];
+  if (step.kind === 'keep' || step.kind === 'finish') return (step.rules ?? []).filter(inLogOf(step.kind));
   if (step.kind !== 'cook') return [];
   return step.rules.some(isCooking) ? step.rules : [...step.rules, usualCooking];
 }

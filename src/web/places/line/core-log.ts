@@ -3,13 +3,12 @@
  * file from a logger, and no reading is worth more than it shows.
  */
 import { type RuleVerdict, runJudge } from '../../../contract/judge.ts';
+import { rulesOfStep } from '../../../contract/step-rules.ts';
 import type { Step } from '../../../contract/steps.ts';
 
 /** Rules of the book that the core of a step is held to. */
 export const rulesOf = (step: Step): readonly string[] =>
-  (step.kind === 'cook' || step.kind === 'chill' || step.kind === 'keep' || step.kind === 'finish'
-    ? step.rules
-    : undefined) ?? [];
+  step.kind === 'cook' || step.kind === 'chill' ? step.rules : rulesOfStep(step);
 
 interface CoreLine {
   readonly kind: string;
