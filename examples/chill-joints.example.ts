@@ -107,7 +107,7 @@ so is the coefficient: in air the formula for a cylinder at that speed with radi
       ({ what, body, medium, h, from, to, measured, differs }): Row => ({
         quantity: `${what}: ${from} to ${to} °C`,
         source: 'james-james-2002',
-        confidence: 'read',
+        confidence: 'secondary',
         expected: measured,
         ours: hours(body, medium, h, from, to),
         tolerance: 0.2 * measured,

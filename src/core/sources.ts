@@ -104,7 +104,7 @@ export const sources: Record<string, Source> = {
   },
   'james-james-2002': {
     citation:
-      'James, S. J. & James, C. (2002). Meat Refrigeration. Woodhead, Cambridge; table 13.2, specific heats of meat (after Morley 1972), and chapter 16, cooling of cooked joints; as reproduced in a copy.',
+      'James, S. J. & James, C. (2002). Meat Refrigeration. Woodhead, Cambridge; table 13.2, specific heats of meat (after Morley 1972), and table 16.7, cooling times of cooked joints; read in a copy.',
     year: 2002,
   },
   'burfoot-1990': {
@@ -361,11 +361,6 @@ export const sources: Record<string, Source> = {
       'Pham, Q. T. (1986). Simplified equation for predicting the freezing time of foodstuffs. Journal of Food Technology 21(2), 209–219.',
     year: 1986,
     remembered: true,
-  },
-  'james-james-2002': {
-    citation:
-      'James, S. J. & James, C. (2002). Meat Refrigeration, chapter 16, table 16.7: cooling times of cooked joints. Woodhead.',
-    year: 2002,
   },
   'pham-1996': {
     citation:
