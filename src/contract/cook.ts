@@ -9,7 +9,7 @@ import { mediaRangesOf } from './media-range.ts';
 import { accept, InputProblems, type Problem } from './problem.ts';
 import { celsius, millimetres } from './quantities.ts';
 import { refuse } from './refuse.ts';
-import { stageBasis } from './stage-basis.ts';
+import { dryingDoubt, stageBasis } from './stage-basis.ts';
 import { surroundingsOf } from './surroundings.ts';
 
 export const ProbeInput = z.strictObject({
@@ -230,14 +230,17 @@ function inTerms<T>(work: () => T, problem?: CookProblem): T {
 
 function convert(input: CookInput): CookProblem {
   const body = toBody(input.body);
+  const stages = input.stages.map((stage, i) => ({
+    name: stage.name,
+    ...inTerms(() => surroundingsOf(stage, `stages[${i}]`)),
+    until: toUntil(stage.until),
+  }));
+  const doubts = input.stages.flatMap((stage) => dryingDoubt(stage) ?? []);
   return {
     body,
     start: input.startC,
-    stages: input.stages.map((stage, i) => ({
-      name: stage.name,
-      ...inTerms(() => surroundingsOf(stage, `stages[${i}]`)),
-      until: toUntil(stage.until),
-    })),
+    stages,
+    ...(doubts.length === 0 ? {} : { doubts }),
     target: { reference: input.target.referenceC, z: input.target.zC, s: seconds(input.target.min) },
     ...(input.probes === undefined
       ? {}

@@ -137,10 +137,30 @@ function ladle({ ladle: fat }: StageInput): Basis[] {
   ];
 }
 
+/** Air from here on cooks [°C]: colder air only chills or rests, and there leaving out what dries off errs on the safe side. */
+const driesFrom = 60;
+
+/**
+ * What takes from a stage its standing: hot air of the table, of which nothing is said and in which nothing is wrapped, computed as if
+ * nothing dried off. A coefficient of one's own may have the drying in it.
+ */
+export function dryingDoubt(stage: StageInput): { what: string; source: string } | undefined {
+  const named = stage.medium === undefined ? undefined : mediumNamed(stage.medium);
+  if (named?.dry === undefined || isHumid(stage) || stage.wrapped === true) return undefined;
+  if (stage.hWm2K !== undefined && !hasLaw(stage)) return undefined;
+  const hottest = Math.max(stage.mediumC ?? named.usual ?? 0, ...(stage.mediumLog ?? []).map(({ C }) => C));
+  if (hottest < driesFrom && named.needs === undefined) return undefined;
+  return {
+    what: `${stage.name}: computed as if nothing dried off. A wet piece that is not wrapped stays cooler in hot air and may take twice as long: say how much vapour there is, or that it is wrapped`,
+    source: 'own-assumption',
+  };
+}
+
 /** What a stage's numbers rest on [-], every line beginning with its name. */
 export function stageBasis(stage: StageInput): Basis[] {
   const named = stage.medium === undefined ? undefined : mediumNamed(stage.medium);
   const resistance = stage.resistanceM2KW ?? 0;
+  const doubt = dryingDoubt(stage);
   return [
     coefficient(stage, named),
     ...(resistance > 0 ? [user(`${resistance} m² K/W of wrap or mould in series with it`)] : []),
@@ -148,5 +168,7 @@ export function stageBasis(stage: StageInput): Basis[] {
     ...air(stage),
     ...radiation(stage),
     ...ladle(stage),
-  ].map((basis) => ({ ...basis, what: `${stage.name}: ${basis.what}` }));
+  ]
+    .map((basis): Basis => ({ ...basis, what: `${stage.name}: ${basis.what}` }))
+    .concat(doubt === undefined ? [] : [{ ...doubt, confidence: 'assumption' }]);
 }

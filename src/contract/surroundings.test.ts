@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { pressureAtHeight, saturationTemperature } from '../core/properties/saturation.ts';
 import type { StageInput } from './body.ts';
-import { runCook } from './cook.ts';
+import { runCook, toProblem } from './cook.ts';
 import { InputProblems } from './problem.ts';
 import { stageBasis } from './stage-basis.ts';
 import { surroundingsOf } from './surroundings.ts';
@@ -265,5 +265,36 @@ describe('mediaRanges', () => {
     expect(row?.lowMin).toBeGreaterThan(row?.usualMin as number);
     expect(row?.usualMin).toBeGreaterThan(row?.highMin as number);
     expect(row?.source).toBe('pannu-castaigne-arul');
+  });
+});
+
+describe('a hot oven of which nothing is said', () => {
+  const doubts = (over: object) =>
+    toProblem({
+      body,
+      startC: 4,
+      stages: [{ name: 'stage', until, ...over }],
+      target: { referenceC: 70, zC: 7.5, min: 2 },
+    }).doubts ?? [];
+  test('is computed as if nothing dried, which is not on the safe side: doubted, and said in the basis', () => {
+    expect(doubts({ medium: 'fan oven', mediumC: 180 })[0]?.what).toMatch(/as if nothing dried off/);
+    expect(doubts({ medium: 'radiant grill', fluxWm2: 5000 })).toHaveLength(1);
+    expect(doubts({ medium: 'ladled fat', ladle: { fatC: 180, onS: 4, everyS: 10 } })).toHaveLength(1);
+    expect(
+      stageBasis(stage({ medium: 'fan oven', mediumC: 180 })).some((b) =>
+        /as if nothing dried off/.test(b.what),
+      ),
+    ).toBe(true);
+  });
+  test.each<[string, object]>([
+    ['vapour told', { medium: 'fan oven', mediumC: 180, humidityPct: 20 }],
+    ['wrapped', { medium: 'fan oven', mediumC: 180, wrapped: true }],
+    ['a coefficient of one’s own', { medium: 'fan oven', mediumC: 180, hWm2K: 12 }],
+    ['steam', { medium: 'steam' }],
+    ['cold air', { medium: 'blast chiller' }],
+    ['a rest', { medium: 'still air', mediumC: 22 }],
+    ['low-temperature steam', { medium: 'low-temperature steam', mediumC: 80 }],
+  ])('not where it is: %s', (_, over) => {
+    expect(doubts(over)).toEqual([]);
   });
 });

@@ -3,6 +3,7 @@ import type { StageInput } from '../contract/body.ts';
 import { brineFor } from '../contract/method-cure.ts';
 import type { Ask, Step, StepOf } from '../contract/steps.ts';
 import { duration, length, number, temperature, type Units, weight } from './format.ts';
+import { surroundingsInWords } from './surroundings-in-words.ts';
 
 /** `at least 70 °C`, `at most 3 °C`, `between 440 and 500 g`; empty where there is no limit. */
 export function limitText(ask: Pick<Ask, 'kind' | 'low' | 'high'>, units: Units): string {
@@ -53,7 +54,8 @@ export function stageText(stage: StageInput, units: Units, reckonedMin?: number)
       : stage.mediumLog
         ? ' by its log'
         : '';
-  return `${stage.name}${medium}, ${untilText(stage, units, reckonedMin)}`;
+  const beside = surroundingsInWords(stage, (C) => temperature(C, units));
+  return [`${stage.name}${medium}`, ...beside, untilText(stage, units, reckonedMin)].join(', ');
 }
 
 /** How much goes in, what is left empty, and how thick the filled piece may be where it is thickest. */

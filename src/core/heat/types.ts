@@ -128,6 +128,8 @@ export interface CookProblem {
   readonly probes?: readonly { readonly name: string; readonly place: Place }[];
   /** By which the least treated point is looked for again, once for each: another z may point to another place. */
   readonly alsoLeast?: readonly Pick<Target, 'reference' | 'z'>[];
+  /** What is known beforehand to take from the answer its standing: the engine computes all the same, a verdict does not hold. */
+  readonly doubts?: readonly { readonly what: string; readonly source: string }[];
 }
 
 export interface CookOptions {

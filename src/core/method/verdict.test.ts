@@ -39,6 +39,27 @@ describe('verdictOf', () => {
     expect(long.coldSpot.radius).toBeCloseTo(0, 3);
   });
 
+  test('what would hold is unknown where it was doubted beforehand; what is short stays short', () => {
+    const doubts = [{ what: 'computed as if nothing dried off', source: 'own-assumption' }];
+    const doubted = problemOf(1500, { doubts });
+    const verdict = verdictOf(doubted, run(doubted), 2);
+    expect(verdict.word).toBe('unknown');
+    expect(verdict.doubts).toEqual(doubts);
+    const short = problemOf(300, { doubts });
+    expect(verdictOf(short, run(short), 2).word).toBe('short');
+  });
+
+  test('a stage under a grill in cool air is the one that heats', () => {
+    const grilled = problemOf(300, {
+      stages: [
+        { name: 'steam', medium: 100, h: 1000, until: { kind: 'time', s: 300 } },
+        { name: 'grill', medium: 25, h: 8, surface: { flux: 4000 }, until: { kind: 'time', s: 60 } },
+        { name: 'ice water', medium: 1, h: 400, until: { kind: 'warmest', C: 8 } },
+      ],
+    });
+    expect(heatingStageOf(grilled, run(grilled), 2)).toBe(1);
+  });
+
   test('between them lies one that holds only by its carry-over, and it is said so', () => {
     let found = false;
     for (let s = 500; s <= 900 && !found; s += 15) {

@@ -149,11 +149,14 @@ function thawedWhenReached(result: CookResult): boolean {
 }
 
 /** What takes away from a result its standing as an answer. */
-function doubtsOf(result: CookResult): Doubt[] {
+function doubtsOf(problem: CookProblem, result: CookResult): Doubt[] {
   const thawed = thawedWhenReached(result);
-  const doubts: Doubt[] = result.basis
-    .filter((b) => /\bnot valid\b/i.test(b.what) && !thawed)
-    .map(({ what, source }) => ({ what, source }));
+  const doubts: Doubt[] = [
+    ...(problem.doubts ?? []),
+    ...result.basis
+      .filter((b) => /\bnot valid\b/i.test(b.what) && !thawed)
+      .map(({ what, source }) => ({ what, source })),
+  ];
   if (!(Math.abs(result.heatBalancePct) < 1))
     doubts.push({
       what: `the heat put in and the heat stored differ by ${result.heatBalancePct.toPrecision(2)} %: the run did not close`,
@@ -183,7 +186,7 @@ export function verdictOf(problem: CookProblem, result: CookResult, cookStages: 
   const gotAtLiftOut = historyAt(history.t, history.lethality, liftOut);
   let hottest = 0;
   for (let i = 1; i < history.t.length; i++) if (history.coldSpot[i] > history.coldSpot[hottest]) hottest = i;
-  const doubts = doubtsOf(result);
+  const doubts = doubtsOf(problem, result);
   const { node: _, ...coldSpot } = result.coldSpot;
   return {
     word: got < needed ? 'short' : doubts.length === 0 ? 'holds' : 'unknown',

@@ -1,6 +1,7 @@
 /** What the page and the engine's worker say to one another. */
 import type { CookProblem, CookResult, Place } from '../../core/heat/types.ts';
 import type { Advice } from '../../core/method/advice.ts';
+import type { RangeMinutes, StageRange } from '../../core/method/media-range.ts';
 import type { ShapeCost } from '../../core/method/shape-cost.ts';
 import type { CureProblem } from '../../core/salt/cure.ts';
 import type { Foreseen } from '../../core/salt/foresee.ts';
@@ -22,6 +23,12 @@ export type Question =
       readonly coldSpot: Place;
     }
   | {
+      readonly kind: 'ranges';
+      readonly problem: CookProblem;
+      readonly heatingStage: number;
+      readonly ranges: readonly StageRange[];
+    }
+  | {
       readonly kind: 'cure';
       readonly problem: CureProblem;
       /** Mean salt that is wanted, mass fraction of the salted piece. */
@@ -32,7 +39,9 @@ export type AnswerTo<Q extends Question> = Q extends { kind: 'cook' }
   ? { readonly result: CookResult; readonly ms: number }
   : Q extends { kind: 'cure' }
     ? { readonly foreseen: Foreseen; readonly ms: number }
-    : { readonly advice: Advice; readonly cost: ShapeCost | null; readonly ms: number };
+    : Q extends { kind: 'ranges' }
+      ? { readonly minutes: readonly RangeMinutes[]; readonly ms: number }
+      : { readonly advice: Advice; readonly cost: ShapeCost | null; readonly ms: number };
 
 /** An error of the engine as it crosses from the worker: which kind, and where, found, allowed where it says so. */
 export interface EngineFault {

@@ -1,6 +1,7 @@
 /** The heat engine off the page's own thread: runs one question at a time and hears a cancel between two runs. */
 import { cook } from '../../core/heat/cook.ts';
 import { adviceFrom, heatingTimeSearch } from '../../core/method/advice.ts';
+import { mediaRangeSearch } from '../../core/method/media-range.ts';
 import { shapeCostSearch } from '../../core/method/shape-cost.ts';
 import { foreseeCure } from '../../core/salt/foresee.ts';
 import {
@@ -60,6 +61,11 @@ async function answer(id: number, ask: Question): Promise<void> {
   if (ask.kind === 'cure') {
     const foreseen = foreseeCure(ask.problem, ask.wanted);
     say({ id, answer: { foreseen, ms: performance.now() - began } });
+    return;
+  }
+  if (ask.kind === 'ranges') {
+    const minutes = await through(id, mediaRangeSearch(ask.problem, ask.heatingStage, ask.ranges));
+    say({ id, answer: { minutes, ms: performance.now() - began } });
     return;
   }
   const options = { mode: ask.mode, guess: ask.now };

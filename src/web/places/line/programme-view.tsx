@@ -1,6 +1,7 @@
 import type { StageInput } from '../../../contract/body.ts';
 import { brineFor } from '../../../contract/method-cure.ts';
 import type { Step } from '../../../contract/steps.ts';
+import { surroundingsInWords } from '../../../documents/surroundings-in-words.ts';
 import { say, sayNaturally, type Units } from './measures.ts';
 
 const heat = (C: number, units: Units) => sayNaturally('temperature', units, C);
@@ -23,7 +24,8 @@ function stageWords(stage: StageInput, units: Units): string {
         : 'warmestC' in until
           ? `until the warmest point is at ${heat(until.warmestC, units)}${most}`
           : `until the coldest point has had ${say(until.lethalityMin, 'min')}${most}`;
-  return [medium, end].filter((w) => w !== '').join(', ');
+  const beside = surroundingsInWords(stage, (C) => heat(C, units));
+  return [medium, ...beside, end].filter((w) => w !== '').join(', ');
 }
 
 /** What is to be done, in the figures of the signed method. */

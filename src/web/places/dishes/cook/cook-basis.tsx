@@ -1,26 +1,13 @@
 /** What the answer rests on, folded: the physics, the surface coefficients, how well the run closed. */
 import { memo } from 'react';
-import { mediumNamed } from '../../../../core/properties/media.ts';
+import { stageBasis } from '../../../../contract/stage-basis.ts';
 import { Basis, type BasisItem } from '../../../parts/basis.tsx';
 import type { Programme } from './programme.ts';
 import type { Cooked } from './use-cooking.ts';
 
 function mediaOf(programme: Programme): BasisItem[] {
   if (!programme.ok) return [];
-  return [...programme.cook.stages, ...(programme.chill?.stages ?? [])].map((stage) => {
-    if (stage.medium === undefined || stage.hWm2K !== undefined)
-      return {
-        what: `${stage.name}: surface coefficient ${stage.hWm2K ?? 'not given'} W/(m² K) as given`,
-        source: 'user-input',
-        confidence: 'assumption',
-      };
-    const { h, low, high, source, confidence } = mediumNamed(stage.medium);
-    return {
-      what: `${stage.name}: surface coefficient of ${stage.medium}, ${h} W/(m² K), published from ${low} to ${high}`,
-      source,
-      confidence,
-    };
-  });
+  return [...programme.cook.stages, ...(programme.chill?.stages ?? [])].flatMap(stageBasis);
 }
 
 export const CookBasis = memo(function CookBasis({

@@ -114,6 +114,8 @@ export function CookPanel({ kitchen, dish, method, step, onChange, readOnly }: C
         errorAt={errorAt}
         readOnly={readOnly}
         onChange={put.stages}
+        ranges={cooking.ranges}
+        from={draft.kind === 'cook' || !programme.ok ? 0 : programme.cookStages}
       />
       {draft.kind === 'cook' ? (
         <>

@@ -1,10 +1,12 @@
 /** From the method and the step as it is being edited to what the engine is asked, or what stands in the way. */
 
 import type { z } from 'zod';
-import { chillStepOf, cookStepOf, programmeOf } from '../../../../contract/method-cook.ts';
+import { stageRanges } from '../../../../contract/media-range.ts';
+import { chillStepOf, cookStepOf, programmeInputOf, programmeOf } from '../../../../contract/method-cook.ts';
 import { InputProblems, type Problem } from '../../../../contract/problem.ts';
 import type { ChillStep, CookStep, Method, StepOf } from '../../../../contract/steps.ts';
 import type { CookProblem } from '../../../../core/heat/types.ts';
+import type { StageRange } from '../../../../core/method/media-range.ts';
 import { plainNumber } from '../../../../core/units.ts';
 
 export type Cook = z.infer<typeof CookStep>;
@@ -23,6 +25,8 @@ export type Programme =
       readonly cookStages: number;
       readonly cook: Cook;
       readonly chill: Chill | undefined;
+      /** Its stages at both ends of their media's published ranges. */
+      readonly ranges: readonly StageRange[];
       /** Equal for equal problems. */
       readonly key: string;
     }
@@ -60,6 +64,7 @@ export function programmeWith(method: Method, step: Cook | Chill): Programme {
       cookStages,
       cook,
       chill: chillStepOf(edited, cook.id),
+      ranges: stageRanges(programmeInputOf(edited, cook.id).stages, problem),
       key: JSON.stringify(problem),
     };
   } catch (error) {
@@ -83,6 +88,13 @@ export function errorsOf(programme: Programme, step: 'cook' | 'chill'): ErrorAt 
 const items: Record<string, string> = { profile: 'point', layers: 'layer', stages: 'stage' };
 
 const number = /-?\d+(?:\.\d+)?(?:e[+-]?\d+)?/;
+const endings = [
+  ['Wm2K', ' W/(m² K)'],
+  ['Wm2', ' W/m²'],
+  ['KPa', ' kPa'],
+  ['altitudeM', ' m'],
+  ['Pct', ' %'],
+] as const;
 /** The unit of a field, by how its key ends. */
 const unitOf = (path: string): string =>
   /mm$/i.test(path)
@@ -91,9 +103,7 @@ const unitOf = (path: string): string =>
       ? ' °C'
       : /min$/i.test(path)
         ? ' min'
-        : /Wm2K$/.test(path)
-          ? ' W/(m² K)'
-          : '';
+        : (endings.find(([ending]) => path.endsWith(ending))?.[1] ?? '');
 
 /** A bare number, or a bound that ends in one, gets the unit of its field. */
 const withUnit = (words: string, unit: string): string =>
@@ -130,6 +140,22 @@ const fields: Record<string, string> = {
   mediumLog: 'temperature log',
   hWm2K: 'surface coefficient',
   resistanceM2KW: 'resistance of film or mould',
+  altitudeM: 'height above the sea',
+  pressureKPa: 'pressure',
+  brineSaltPct: 'salt of the brine',
+  humidityPct: 'relative humidity',
+  dewPointC: 'dew point',
+  wetBulbC: 'wet bulb',
+  surfaceWaterActivity: 'water activity of the surface',
+  emissivity: 'emissivity',
+  wallC: 'temperature of the walls',
+  fluxWm2: 'radiant heat absorbed',
+  radiantC: 'temperature of what glows',
+  radiantShare: 'share of it that is exchanged',
+  ladle: 'ladled fat',
+  fatC: 'temperature of the fat',
+  onS: 'how long it is ladled',
+  everyS: 'how long a turn lasts',
   until: 'until',
   startC: 'start temperature',
   target: 'target',
@@ -139,6 +165,15 @@ const fields: Record<string, string> = {
   layers: 'layers',
   stages: 'programme',
   body: 'piece',
+  stage: 'what it goes into',
+  machine: 'machine',
+  powerKW: 'power',
+  ratedKg: 'rated load',
+  iceKg: 'ice',
+  waterKg: 'water',
+  waterC: 'temperature of the water',
+  pieceG: 'weight of a piece',
+  rules: 'rule',
 };
 
 /** `body.profile[2].diameterMm` → "point 3, diameter". */

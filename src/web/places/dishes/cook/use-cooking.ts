@@ -2,6 +2,7 @@
 import { useEffect, useRef, useState } from 'react';
 import type { CookProblem, CookResult } from '../../../../core/heat/types.ts';
 import type { Advice } from '../../../../core/method/advice.ts';
+import type { RangeMinutes } from '../../../../core/method/media-range.ts';
 import type { ShapeCost } from '../../../../core/method/shape-cost.ts';
 import { type CookVerdict, verdictOf } from '../../../../core/method/verdict.ts';
 import { EngineRefusal, engineLane, type Lane, Stale } from '../../../workers/engine.ts';
@@ -26,6 +27,8 @@ export interface Cooking {
   /** The last answer there was; of the current input only when `current`. */
   readonly cooked: Cooked | null;
   readonly advised: Advised | null;
+  /** What the published ranges of the media mean in minutes, once known for the current input. */
+  readonly ranges: readonly RangeMinutes[];
   readonly current: boolean;
   /** Simulated minutes so far, of a run that takes its time; null while nothing runs or it is not known. */
   readonly progressMin: number | null;
@@ -33,6 +36,9 @@ export interface Cooking {
   /** The engine failed although the input passed its checks. */
   readonly failure: string | null;
 }
+
+/** One and the same, so that what it is handed to is not drawn again. */
+const none: readonly RangeMinutes[] = [];
 
 const SETTLE_MS = 180;
 const COARSE_FRAMES = 28;
@@ -47,6 +53,10 @@ export function useCooking(programme: Programme): Cooking {
   const lanes = useRef<Lanes | null>(null);
   const [cooked, setCooked] = useState<Cooked | null>(null);
   const [advised, setAdvised] = useState<Advised | null>(null);
+  const [ranged, setRanged] = useState<{
+    readonly key: string;
+    readonly minutes: readonly RangeMinutes[];
+  } | null>(null);
   const [progressMin, setProgress] = useState<number | null>(null);
   const [failed, setFailed] = useState<{ readonly key: string; readonly words: string } | null>(null);
   const key = programme.ok ? programme.key : null;
@@ -67,7 +77,7 @@ export function useCooking(programme: Programme): Cooking {
     if (key === null || !asked.ok) return undefined;
     lanes.current ??= { quick: engineLane(), settle: engineLane() };
     const { quick, settle } = lanes.current;
-    const { problem, cookStages } = asked;
+    const { problem, cookStages, ranges } = asked;
     let wanted = true;
     const fail = (error: unknown) => {
       if (!wanted || error instanceof Stale) return;
@@ -115,7 +125,11 @@ export function useCooking(programme: Programme): Cooking {
         },
         { onPart: (part) => wanted && setAdvised({ key, advice: part.advice, cost: null }) },
       );
-      if (wanted) setAdvised({ key, advice, cost });
+      if (!wanted) return;
+      setAdvised({ key, advice, cost });
+      const { heatingStage } = verdict;
+      const { minutes } = await settle.ask({ kind: 'ranges', problem, heatingStage, ranges });
+      if (wanted) setRanged({ key, minutes });
     };
     const timer = setTimeout(() => void settled().catch(fail), SETTLE_MS);
     return () => {
@@ -129,6 +143,7 @@ export function useCooking(programme: Programme): Cooking {
   return {
     cooked,
     advised: advised !== null && advised.key === key ? advised : null,
+    ranges: ranged !== null && ranged.key === key ? ranged.minutes : none,
     current,
     progressMin,
     settling: key !== null && failure === null && !(current && cooked.mode === 'fine'),
