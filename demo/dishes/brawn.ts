@@ -43,7 +43,7 @@ const method: readonly DemoStep[] = [
     brinePerKg: 2,
     h: 48,
     mediumC: 3,
-    piece: { shape: 'slab', acrossMm: 60, faces: 2, waterPct: 62, skinMm: 4 },
+    piece: { shape: 'slab', acrossMm: 40, faces: 2, waterPct: 62 },
   },
   {
     kind: 'rinse and dry',

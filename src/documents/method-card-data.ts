@@ -1,6 +1,7 @@
 /** What a method card is printed from. The caller has read the records and run the engine; nothing is computed on paper. */
 import type { Dish, Version } from '../contract/records.ts';
 import type { CookProblem, CookResult } from '../core/heat/types.ts';
+import type { CuredStep } from './cure-on-card.ts';
 import type { PrintedFor } from './typst.ts';
 
 /** A cook step with the engine's fine answer; `result.frames` must hold the ends of the stages. */
@@ -27,4 +28,6 @@ export interface MethodCardData extends PrintedFor {
     Partial<Pick<Version, 'evidence'>>;
   /** One for each cook step of the method, in any order. */
   readonly cooks: readonly (CookedStep | NotRun)[];
+  /** Cure steps whose piece is known, in any order. */
+  readonly cures?: readonly CuredStep[];
 }

@@ -8,6 +8,7 @@ import { type RestsOn, verdictOf } from '../core/method/verdict.ts';
 import { findRule } from '../core/properties/rules.ts';
 import { cite } from '../core/sources.ts';
 import { cookingCautions, deference, placeName } from './cautions.ts';
+import { cureOnCard } from './cure-on-card.ts';
 import { duration, length, moment, number, temperature, tied, type Units, weight, worth } from './format.ts';
 import type { CookedStep, MethodCardData } from './method-card-data.ts';
 import { cut, type Fit, fits, leftOffText } from './method-card-fit.ts';
@@ -148,18 +149,21 @@ function stepOf(step: Step, i: number, data: MethodCardData, fit: Fit, notes: No
   const { units } = data.kitchen;
   const { limits, checks } = asksOf(step, units, notes);
   const cook = data.cooks.find((c) => c.stepId === step.id);
+  const cured = data.cures?.find((c) => c.stepId === step.id);
   const verdict =
-    step.kind !== 'cook'
-      ? null
-      : cook === undefined
-        ? {
-            word: 'Unknown',
-            colour: 'rust',
-            text: 'The engine has not been run on this step. Not to be served as it stands.',
-          }
-        : isCooked(cook)
-          ? verdictText(step, cook, units)
-          : { word: 'Unknown', colour: 'rust', text: `${cook.why} Not to be served as it stands.` };
+    step.kind === 'cure'
+      ? cureOnCard(step, cured, data.kitchen.place)
+      : step.kind !== 'cook'
+        ? null
+        : cook === undefined
+          ? {
+              word: 'Unknown',
+              colour: 'rust',
+              text: 'The engine has not been run on this step. Not to be served as it stands.',
+            }
+          : isCooked(cook)
+            ? verdictText(step, cook, units)
+            : { word: 'Unknown', colour: 'rust', text: `${cook.why} Not to be served as it stands.` };
   return {
     n: String(i + 1),
     name: step.name,

@@ -2,23 +2,30 @@
 import { AppError } from '../app/errors.ts';
 import { inInputTerms } from '../contract/cook.ts';
 import { programmeOf } from '../contract/method-cook.ts';
+import { cureProblemOf } from '../contract/method-cure.ts';
 import { InputProblems } from '../contract/problem.ts';
 import { withRules } from '../contract/step-rules.ts';
 import { Contradiction, OutOfRange } from '../core/errors.ts';
 import { cook } from '../core/heat/cook.ts';
+import { foreseeCure } from '../core/salt/foresee.ts';
 import type { BatchRecordData } from '../documents/batch-record.ts';
+import type { CuredStep } from '../documents/cure-on-card.ts';
 import type { MethodCardData } from '../documents/method-card-data.ts';
 import { batchRecordPdf, DoesNotFit, methodCardPdf } from './typeset.ts';
 
 export type PrintTask =
-  | { readonly kind: 'method card'; readonly data: Omit<MethodCardData, 'cooks'> }
+  | { readonly kind: 'method card'; readonly data: Omit<MethodCardData, 'cooks' | 'cures'> }
   | { readonly kind: 'batch record'; readonly data: BatchRecordData };
 
 export async function print(task: PrintTask): Promise<Uint8Array> {
   if (task.kind === 'batch record') return batchRecordPdf(task.data);
   try {
     const data = heldHere(task.data);
-    return await methodCardPdf({ ...data, cooks: cooksOf(data.version.method) });
+    return await methodCardPdf({
+      ...data,
+      cooks: cooksOf(data.version.method),
+      cures: curesOf(data.version.method),
+    });
   } catch (error) {
     if (error instanceof DoesNotFit) throw new AppError('unfinished', error.message, [], error);
     throw error;
@@ -26,7 +33,7 @@ export async function print(task: PrintTask): Promise<Uint8Array> {
 }
 
 /** A signed method names every rule it was signed by; a draft is printed with those it would be. */
-function heldHere(data: Omit<MethodCardData, 'cooks'>): Omit<MethodCardData, 'cooks'> {
+function heldHere(data: Omit<MethodCardData, 'cooks' | 'cures'>): Omit<MethodCardData, 'cooks' | 'cures'> {
   const { dish, kitchen, version } = data;
   if (version.status === 'signed') return data;
   const subject = { species: dish.species, part: dish.part, place: kitchen.place };
@@ -49,6 +56,19 @@ function cooksOf(method: MethodCardData['version']['method']): MethodCardData['c
         return { stepId: step.id, why: whyNot(error) };
       }
     });
+}
+
+function curesOf(method: MethodCardData['version']['method']): CuredStep[] {
+  return method.flatMap((step): CuredStep[] => {
+    if (step.kind !== 'cure') return [];
+    const cure = cureProblemOf(method, step);
+    if (cure === null) return [];
+    try {
+      return [{ stepId: step.id, foreseen: foreseeCure({ ...cure.problem, withoutNineTenths: true }) }];
+    } catch (error) {
+      return [{ stepId: step.id, why: whyNot(error) }];
+    }
+  });
 }
 
 /** A draft may hold what the engine cannot run: the card then says so. Anything else is a fault. */

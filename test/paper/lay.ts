@@ -3,6 +3,7 @@ import { demoKitchen } from '../../demo/kitchen.ts';
 import type { DemoBatch, DemoDish, DemoMoment, DemoStep } from '../../src/app/demo-shape.ts';
 import { runJudge } from '../../src/contract/judge.ts';
 import { programmeOf } from '../../src/contract/method-cook.ts';
+import { cureProblemOf } from '../../src/contract/method-cure.ts';
 import { readProbeLog } from '../../src/contract/probe-log.ts';
 import type {
   Batch,
@@ -14,6 +15,7 @@ import type {
 } from '../../src/contract/records.ts';
 import { type Ask, Method, type Step } from '../../src/contract/steps.ts';
 import { cook } from '../../src/core/heat/cook.ts';
+import { foreseeCure } from '../../src/core/salt/foresee.ts';
 import type { BatchRecordData } from '../../src/documents/batch-record.ts';
 import type { MethodCardData } from '../../src/documents/method-card-data.ts';
 
@@ -83,6 +85,10 @@ export function cardOf(
       if (step.kind !== 'cook') return [];
       const { problem, cookStages } = programmeOf(method, step.id);
       return [{ stepId: step.id, problem, cookStages, result: cook(problem, { frames: { count: 8 } }) }];
+    }),
+    cures: method.flatMap((step) => {
+      const cure = step.kind === 'cure' ? cureProblemOf(method, step) : null;
+      return cure === null ? [] : [{ stepId: step.id, foreseen: foreseeCure(cure.problem) }];
     }),
   };
 }

@@ -8,11 +8,12 @@ import type { Foreseen as ForeseenCure } from '../../../../core/salt/foresee.ts'
 import { evenSalt } from '../../../../core/salt/target.ts';
 import type { Basis as BasisItem } from '../../../../core/sources.ts';
 import { formatQuantity, plainNumber } from '../../../../core/units.ts';
+import { neededWords, saltWords, spanWords } from '../../../../documents/salt-words.ts';
 import { Basis } from '../../../parts/basis.tsx';
 import { Button } from '../../../parts/button.tsx';
 import { Caution } from '../../../parts/caution.tsx';
 import { Verdict } from '../../../parts/verdict.tsx';
-import { evenWords, neededWords, saltRows, saltWords, spanWords } from './cure-words.ts';
+import { evenWords, saltRows } from './cure-words.ts';
 import { NitriteVerdict } from './curing-salt-fields.tsx';
 import { Foreseen } from './foreseen.tsx';
 import type { StepForm } from './step-form.ts';

@@ -1,35 +1,9 @@
 /** What a cure comes to, in words; rounded so that nothing looks saltier, drier or sooner than it is. Pure. */
 import type { SaltState } from '../../../../core/salt/cure.ts';
-import type { Foreseen, Span } from '../../../../core/salt/foresee.ts';
-import { saltWaterActivity } from '../../../../core/salt/water-activity.ts';
+import type { Foreseen } from '../../../../core/salt/foresee.ts';
 import { plainNumber } from '../../../../core/units.ts';
+import { activityWords, neededWords, saltWords, spanWords } from '../../../../documents/salt-words.ts';
 import type { EngineFault } from '../../../workers/engine-messages.ts';
-
-/** Salt, rounded down to a hundredth of a per cent. */
-export const saltWords = (share: number): string =>
-  `${plainNumber(Math.floor(share * 1e4 + 1e-9) / 100, 2)} %`;
-
-/** Water activity by salt alone, rounded up to a thousandth. */
-export const activityWords = (waterPhase: number): string =>
-  (Math.ceil(saltWaterActivity(Math.min(waterPhase, 0.2655)) * 1000 - 1e-9) / 1000).toFixed(3);
-
-/** A time that is needed, rounded up: minutes, hours, days. */
-export function neededWords(s: number): string {
-  const up = (x: number, digits: number) =>
-    plainNumber(Math.ceil(x * 10 ** digits - 1e-9) / 10 ** digits, digits);
-  if (s < 2 * 3600) return `${up(s / 60, 0)} min`;
-  if (s < 10 * 3600) return `${up(s / 3600, 1)} h`;
-  if (s < 96 * 3600) return `${up(s / 3600, 0)} h`;
-  return `${up(s / 86_400, s < 10 * 86_400 ? 1 : 0)} days`;
-}
-
-/** `31 h (20 to 52 h)`. */
-export function spanWords({ usual, quickest, slowest }: Span): string {
-  if (usual === null) return 'never, as it stands';
-  const [low, high] = [quickest, slowest];
-  if (low === null && high === null) return neededWords(usual);
-  return `${neededWords(usual)} (${low === null ? 'less' : neededWords(low)} to ${high === null ? 'much longer' : neededWords(high)})`;
-}
 
 export interface EvenWords {
   readonly state: 'neutral' | 'not yet';
