@@ -2,12 +2,13 @@
 import { and, eq, sql } from 'drizzle-orm';
 import { v7 as uuid } from 'uuid';
 import type { Breakdown, CostBy, TreeNode } from '../contract/breakdown.ts';
+import { animalByAnimal, standingWeights } from '../contract/breakdown-balance.ts';
 import type { BodyOf } from '../contract/operations.ts';
 import type { Place } from '../contract/records.ts';
 import { formatQuantity, type UnitSystem } from '../core/units.ts';
 import * as t from '../store/tables.ts';
 import { type Actor, type App, change, type Writing } from './app.ts';
-import { outcomeOf, paidFor, standingWeights } from './breakdown-standing.ts';
+import { outcomeOf, paidFor } from './breakdown-standing.ts';
 import { checkLaw } from './breakdown-trees.ts';
 import { type BreakdownRow, breakdownRow, lotsOf, moneyOf, readBreakdown } from './breakdowns.ts';
 import { dayIn, plusDays } from './civil-day.ts';
@@ -110,6 +111,7 @@ async function settle(
     nodes,
     inGrams: taken.reduce((sum, l) => sum + l.grams, 0),
     weights: standingWeights(before.weighings),
+    byAnimal: animalByAnimal(nodes, row.animals, before.weighings),
     paid,
     costBy,
     money: await moneyOf(tx, kitchen.id, row.species),

@@ -1,12 +1,8 @@
 /** Where a breakdown stands, from its tree and its weighings: the balance, the shares, the money, what is still missing. */
-import type { BreakdownOutcome, CostBy, TreeNode, WeighingInput } from '../contract/breakdown.ts';
+import { type BreakdownOutcome, CostBy, type CostPreview, type TreeNode } from '../contract/breakdown.ts';
+import { type AnimalWeights, balanceOfTree, type NodeWeight } from '../contract/breakdown-balance.ts';
 import { type CostedNode, jointCost, type PieceMoney } from '../core/carcass/joint-cost.ts';
-import {
-  type BalancedNode,
-  type Becomes,
-  type BreakdownNode,
-  balanceOf,
-} from '../core/carcass/mass-balance.ts';
+import type { BalancedNode } from '../core/carcass/mass-balance.ts';
 import { Contradiction, OutOfRange } from '../core/errors.ts';
 import { AppError } from './errors.ts';
 
@@ -14,33 +10,6 @@ export interface PartMoney {
   readonly name: string;
   readonly valuePerKg: number | null;
   readonly costShare: number | null;
-}
-
-export interface NodeWeight {
-  readonly grams: number;
-  readonly pieces: number | null;
-  readonly weighings: number;
-}
-
-/** A kitchen's scale shows whole grams, or is read so: each weighing may be out by this much [g]. */
-const scale = 1;
-
-/** What stands of the weighings: corrected and taken-back ones are left out, the rest of a part is summed. */
-export function standingWeights(weighings: readonly WeighingInput[]): Map<string, NodeWeight> {
-  const gone = new Set(weighings.flatMap((w) => (w.corrects === null ? [] : [w.corrects])));
-  const found = new Map<string, NodeWeight>();
-  for (const w of weighings) {
-    if (gone.has(w.id) || w.takenBack) continue;
-    const before = found.get(w.node);
-    const pieces = w.pieces === null ? (before?.pieces ?? null) : (before?.pieces ?? 0) + w.pieces;
-    found.set(w.node, {
-      // Tenths of a gram do not add up exactly in binary: a sum is brought back to the milligram.
-      grams: Math.round(((before?.grams ?? 0) + w.grossGrams - w.tareGrams) * 1000) / 1000,
-      pieces,
-      weighings: (before?.weighings ?? 0) + 1,
-    });
-  }
-  return found;
 }
 
 const refuse = (path: string, found: string, allowed: string): never => {
@@ -79,16 +48,6 @@ export function checkTree(nodes: readonly TreeNode[]): void {
   }
 }
 
-const becomesOf: Readonly<Record<TreeNode['becomes'], Becomes>> = {
-  step: 'part',
-  part: 'part',
-  sold: 'part',
-  drip: 'drip',
-  bone: 'bone and waste',
-  bin: 'bone and waste',
-  'by-product': 'bone and waste',
-};
-
 export interface StandingInput {
   readonly nodes: readonly TreeNode[];
   /** What went in by the lots' weights [g]. */
@@ -98,34 +57,13 @@ export interface StandingInput {
   readonly costBy: CostBy;
   readonly money: readonly PartMoney[];
   readonly path?: string;
+  readonly byAnimal?: AnimalWeights[] | null;
 }
 
 /** The outcome as it stands, and why it cannot be finished yet. Parts heavier than what they came from are refused. */
 export function outcomeOf(input: StandingInput): { outcome: BreakdownOutcome; blocking: string[] } {
   const { nodes, weights } = input;
-  const root = nodes.find((n) => n.parent === null);
-  if (root === undefined) throw new Error('a tree without a beginning');
-  const build = (n: TreeNode): BreakdownNode => {
-    const children = nodes.filter((m) => m.parent === n.id).map(build);
-    return {
-      id: n.id,
-      name: n.name,
-      becomes: becomesOf[n.becomes],
-      ...(children.length > 0 ? { children } : {}),
-    };
-  };
-  const weighings = nodes.flatMap((n) => {
-    const w = weights.get(n.id);
-    if (w !== undefined) return [{ node: n.id, grams: w.grams, accuracy: scale * w.weighings }];
-    return n === root && input.inGrams > 0 ? [{ node: n.id, grams: input.inGrams, accuracy: scale }] : [];
-  });
-  const balanced = said(() => balanceOf(build(root), weighings), input.path);
-  const flat = new Map<string, BalancedNode>();
-  const walk = (b: BalancedNode): void => {
-    flat.set(b.id, b);
-    b.children.forEach(walk);
-  };
-  walk(balanced);
+  const { root: balanced, byId: flat } = said(() => balanceOfTree(nodes, input.inGrams, weights), input.path);
   const missing = nodes.filter((n) => n.becomes !== 'step' && flat.get(n.id)?.mg === null);
   const needed = missing.filter((n) => n.becomes === 'part' || n.becomes === 'sold');
   const blocking = needed.map((n) => `${n.name} is not weighed; weigh it, or write 0.`);
@@ -156,16 +94,38 @@ export function outcomeOf(input: StandingInput): { outcome: BreakdownOutcome; bl
         name: n.name,
         becomes: n.becomes,
         grams: gramsOf(n.id),
+        weighed: typeof flat.get(n.id)?.mg === 'number',
         pieces: weights.get(n.id)?.pieces ?? null,
         pct: inMg === 0 ? 0 : (100 * (flat.get(n.id)?.mg ?? 0)) / inMg,
         unaccountedGrams: (flat.get(n.id)?.balance?.unaccounted ?? 0) / 1000,
         cost: costs.costs?.get(n.id) ?? null,
         lotId: null,
       })),
+      byAnimal: input.byAnimal ?? null,
       warnings: costs.warnings,
     },
   };
 }
+
+/** What the parts would carry by each of the three rules, side by side. */
+export const costPreviews = (input: Omit<StandingInput, 'costBy'>): CostPreview[] =>
+  CostBy.options.map((by) => {
+    const { outcome } = outcomeOf({ ...input, costBy: by });
+    return {
+      by,
+      paid: outcome.paid,
+      nodes: outcome.nodes
+        .filter((n) => n.becomes === 'part' || n.becomes === 'sold')
+        .map((n) => ({
+          node: n.node,
+          name: n.name,
+          grams: n.grams,
+          cost: n.cost,
+          perKg: n.cost === null || n.grams <= 0 ? null : n.cost / (n.grams / 1000),
+        })),
+      warnings: outcome.warnings,
+    };
+  });
 
 function costsOf(
   input: StandingInput,

@@ -4,16 +4,18 @@ import type {
   Breakdown,
   BreakdownOutcome,
   BreakdownSummary,
+  CostPreview,
   TreeNode,
   Weighing,
 } from '../contract/breakdown.ts';
+import { animalByAnimal, standingWeights, wholeMissing } from '../contract/breakdown-balance.ts';
 import type { BodyOf } from '../contract/operations.ts';
 import type { Place } from '../contract/records.ts';
 import { formatQuantity, type UnitSystem } from '../core/units.ts';
 import type { Db } from '../store/store.ts';
 import * as t from '../store/tables.ts';
 import { type Actor, type App, change, kitchenOf, look } from './app.ts';
-import { checkTree, outcomeOf, type PartMoney, paidFor, standingWeights } from './breakdown-standing.ts';
+import { checkTree, costPreviews, outcomeOf, type PartMoney, paidFor } from './breakdown-standing.ts';
 import { checkLaw } from './breakdown-trees.ts';
 import { dayIn } from './civil-day.ts';
 import { nameOf, namesIn } from './dishes.ts';
@@ -72,19 +74,11 @@ export async function readBreakdown(db: Db, kitchenId: string, row: BreakdownRow
     }),
   );
   const nodes = row.nodes as TreeNode[];
-  const inGrams = lots.reduce((sum, l) => sum + l.grams, 0);
-  const paid = lots.map((l) => paidFor(l.lot, l.grams));
   const { outcome, blocking } =
     row.outcome === null
-      ? outcomeOf({
-          nodes,
-          inGrams,
-          weights: standingWeights(weighings),
-          paid: paid.some((p) => p === null) ? null : paid.reduce<number>((sum, p) => sum + (p ?? 0), 0),
-          costBy: 'weight',
-          money: await moneyOf(db, kitchenId, row.species),
-        })
+      ? outcomeOf({ ...(await standingInput(db, kitchenId, row, lots, weighings)), costBy: 'weight' })
       : { outcome: row.outcome as BreakdownOutcome, blocking: [] };
+  const whole = wholeMissing(nodes, row.animals, weighings);
   return {
     ...(await summaryOf(db, row, names, outcome)),
     nodes,
@@ -97,10 +91,38 @@ export async function readBreakdown(db: Db, kitchenId: string, row: BreakdownRow
     })),
     weighings,
     standing: outcome,
-    blocking: row.status === 'open' ? blocking : [],
+    blocking: row.status === 'open' ? [...blocking, ...(whole === null ? [] : [whole])] : [],
     note: row.note,
   };
 }
+
+async function standingInput(
+  db: Db,
+  kitchenId: string,
+  row: BreakdownRow,
+  lots: Awaited<ReturnType<typeof lotsOf>>,
+  weighings: readonly Weighing[],
+) {
+  const nodes = row.nodes as TreeNode[];
+  const paid = lots.map((l) => paidFor(l.lot, l.grams));
+  return {
+    nodes,
+    inGrams: lots.reduce((sum, l) => sum + l.grams, 0),
+    weights: standingWeights(weighings),
+    byAnimal: animalByAnimal(nodes, row.animals, weighings),
+    paid: paid.some((p) => p === null) ? null : paid.reduce<number>((sum, p) => sum + (p ?? 0), 0),
+    money: await moneyOf(db, kitchenId, row.species),
+  };
+}
+
+/** What each rule of cost would give, before one is chosen. Of a breakdown that is done, by the rule it was done by. */
+export const breakdownCosts = (app: App, kitchenId: string, id: string): Promise<CostPreview[]> =>
+  look(app, async (db) => {
+    const row = await breakdownRow(db, kitchenId, id);
+    if (row.status !== 'open') throw new AppError('frozen', `This breakdown is ${row.status}.`);
+    const { weighings } = await readBreakdown(db, kitchenId, row);
+    return costPreviews(await standingInput(db, kitchenId, row, await lotsOf(db, id), weighings));
+  });
 
 async function summaryOf(
   db: Db,

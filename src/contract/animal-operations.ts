@@ -1,7 +1,15 @@
 /** The operations of Animals: specifications, deliveries, lots, breakdowns, questions to the authority. */
 import { z } from 'zod';
 import { AuthorityAnswerInput, AuthorityRequest, AuthorityRequestContent } from './authority.ts';
-import { Breakdown, BreakdownSummary, BreakdownTree, CostBy, TreeNode, WeighingInput } from './breakdown.ts';
+import {
+  Breakdown,
+  BreakdownSummary,
+  BreakdownTree,
+  CostBy,
+  CostPreview,
+  TreeNode,
+  WeighingInput,
+} from './breakdown.ts';
 import { Delivery, DeliveryInput, DeliverySummary, PhotoInput, SupplierTrend } from './delivery.ts';
 import { Id, Instant, Note, Text } from './quantities.ts';
 import { LotMoveInput, ShelfLot, ShelfLotDetail } from './shelf.ts';
@@ -102,6 +110,11 @@ export const animalOperations = {
   ),
   breakdowns: get('/breakdowns', 'Breakdowns, newest first.', z.array(BreakdownSummary)),
   breakdown: get('/breakdowns/:breakdownId', 'One breakdown as it stands.', Breakdown),
+  breakdownCosts: get(
+    '/breakdowns/:breakdownId/costs',
+    'What the parts would carry by each rule of cost, side by side.',
+    z.array(CostPreview),
+  ),
   startBreakdown: post(
     '/breakdowns',
     'Begin to cut up lots by a tree.',

@@ -61,6 +61,8 @@ export const NodeOutcome = z.strictObject({
   name: z.string(),
   becomes: TreeNode.shape.becomes,
   grams: z.number(),
+  /** False: nobody weighed it, and 0 g says nothing. */
+  weighed: z.boolean(),
   pieces: z.int().nullable(),
   /** Of what went in [%]. */
   pct: z.number(),
@@ -80,9 +82,31 @@ export const BreakdownOutcome = z.strictObject({
   paid: Minor.nullable(),
   costBy: CostBy,
   nodes: z.array(NodeOutcome),
+  /** What each animal gave, where they were weighed one by one; null where they were weighed together. */
+  byAnimal: z
+    .array(z.strictObject({ animal: z.int(), inGrams: z.number(), grams: z.record(z.string(), z.number()) }))
+    .nullable(),
   warnings: z.array(z.string()),
 });
 export type BreakdownOutcome = z.infer<typeof BreakdownOutcome>;
+
+/** What the parts would carry by one rule, before anything is decided. */
+export const CostPreview = z.strictObject({
+  by: CostBy,
+  paid: Minor.nullable(),
+  nodes: z.array(
+    z.strictObject({
+      node: z.string(),
+      name: z.string(),
+      grams: z.number(),
+      cost: z.int().nullable(),
+      /** [minor units/kg], before rounding; null where it weighs nothing. */
+      perKg: z.number().nullable(),
+    }),
+  ),
+  warnings: z.array(z.string()),
+});
+export type CostPreview = z.infer<typeof CostPreview>;
 
 export const BreakdownSummary = z.strictObject({
   id: Id,

@@ -20,7 +20,7 @@ import {
 import { closeBatch, getBatch, listBatches, startBatch } from '../app/batches.ts';
 import { finishBreakdown } from '../app/breakdown-finish.ts';
 import { addTree, importBreakdowns, listTrees } from '../app/breakdown-trees.ts';
-import { getBreakdown, listBreakdowns, startBreakdown, weigh } from '../app/breakdowns.ts';
+import { breakdownCosts, getBreakdown, listBreakdowns, startBreakdown, weigh } from '../app/breakdowns.ts';
 import { getDelivery, listDeliveries, supplierTrend, takeDelivery } from '../app/deliveries.ts';
 import { addDish, getDish, getVersion, listDishes, newVersion, saveVersion } from '../app/dishes.ts';
 import { addPerson, createKitchen, listKitchens, listPeople } from '../app/kitchens.ts';
@@ -98,6 +98,7 @@ export function handlersOf({ app, resetDemo }: Around): Handlers {
     addTree: (call) => addTree(app, actor(call), call.body),
     breakdowns: ({ params }) => listBreakdowns(app, params.kitchenId),
     breakdown: ({ params }) => getBreakdown(app, params.kitchenId, params.breakdownId),
+    breakdownCosts: ({ params }) => breakdownCosts(app, params.kitchenId, params.breakdownId),
     startBreakdown: (call) => startBreakdown(app, actor(call), call.body),
     weigh: (call) => weigh(app, actor(call), call.params.breakdownId, call.body),
     finishBreakdown: (call) => finishBreakdown(app, actor(call), call.params.breakdownId, call.body),

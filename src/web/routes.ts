@@ -57,6 +57,7 @@ export const routes: { readonly [N in OperationName]: Route<N> } = {
   addTree: { method: 'POST', path: '/api/kitchens/:kitchenId/trees', signed: true },
   breakdowns: { method: 'GET', path: '/api/kitchens/:kitchenId/breakdowns' },
   breakdown: { method: 'GET', path: '/api/kitchens/:kitchenId/breakdowns/:breakdownId' },
+  breakdownCosts: { method: 'GET', path: '/api/kitchens/:kitchenId/breakdowns/:breakdownId/costs' },
   startBreakdown: { method: 'POST', path: '/api/kitchens/:kitchenId/breakdowns', signed: true },
   weigh: { method: 'POST', path: '/api/kitchens/:kitchenId/breakdowns/:breakdownId/weighings', signed: true },
   finishBreakdown: {

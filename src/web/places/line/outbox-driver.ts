@@ -1,6 +1,5 @@
 /** The outbox at work: one for the device. Sends in order, waits longer after each silence, and never forgets. */
 import { useSyncExternalStore } from 'react';
-import type { Batch } from '../../../contract/records.ts';
 import { call, keyOf, queryClient, Refusal } from '../../api.ts';
 import {
   type Addressed,
@@ -68,8 +67,19 @@ function reread(): void {
   }
 }
 
-async function post(group: readonly Entry[]): Promise<{ ids: string[]; batch: Batch | null }> {
+/** The record as the server holds it now, where its answer says so. */
+async function post(group: readonly Entry[]): Promise<{ ids: string[]; record: object | null }> {
   const first = group[0] as Entry;
+  if (first.kind === 'weighing') {
+    const weighings = group.flatMap((e) => (e.kind === 'weighing' ? [e.weighing] : []));
+    const record = await call('weigh', {
+      params: { kitchenId: first.kitchenId, breakdownId: first.batchId },
+      as: first.personId,
+      signal: AbortSignal.timeout(patienceMs),
+      body: { weighings },
+    });
+    return { ids: weighings.map((w) => w.id), record };
+  }
   const to = {
     params: { kitchenId: first.kitchenId, batchId: first.batchId },
     as: first.personId,
@@ -78,10 +88,10 @@ async function post(group: readonly Entry[]): Promise<{ ids: string[]; batch: Ba
   if (first.kind === 'reading') {
     const readings = group.flatMap((e) => (e.kind === 'reading' ? [e.reading] : []));
     const answer = await call('record', { ...to, body: { readings } });
-    return { ids: answer.recorded, batch: answer.batch };
+    return { ids: answer.recorded, record: answer.batch };
   }
   if (first.kind === 'decision') {
-    return { ids: [first.id], batch: await call('decide', { ...to, body: first.decision }) };
+    return { ids: [first.id], record: await call('decide', { ...to, body: first.decision }) };
   }
   const { id, dishId, stepId, name, text, channel, rules } = first.log;
   const whose = { id, dishId, stepId, batchId: first.batchId, trialId: null };
@@ -90,7 +100,7 @@ async function post(group: readonly Entry[]): Promise<{ ids: string[]; batch: Ba
     params: { kitchenId: first.kitchenId },
     body: { ...whose, name, text, channel, correction: {}, rules: [...rules] },
   });
-  return { ids: [id], batch: null };
+  return { ids: [id], record: null };
 }
 
 const wordsOf = (refusal: Refusal): string =>
@@ -104,19 +114,23 @@ async function pump(): Promise<void> {
   if (state.sending || group.length === 0) return;
   const ids = group.map((e) => e.id);
   const first = group[0] as Entry;
-  const params = { kitchenId: first.kitchenId, batchId: first.batchId };
+  const { kitchenId, batchId } = first;
+  const weighed = first.kind === 'weighing';
+  const queryKey = weighed
+    ? keyOf('breakdown', { params: { kitchenId, breakdownId: batchId } })
+    : keyOf('batch', { params: { kitchenId, batchId } });
   tell({ sending: true });
   try {
     const answer = await post(group);
-    await queryClient.cancelQueries({ queryKey: keyOf('batch', { params }) });
-    if (answer.batch !== null) queryClient.setQueryData(keyOf('batch', { params }), answer.batch);
+    await queryClient.cancelQueries({ queryKey });
+    if (answer.record !== null) queryClient.setQueryData(queryKey, answer.record);
     // A log is shown from the batch: it leaves the box when the batch that holds it has been read.
-    else await queryClient.refetchQueries({ queryKey: keyOf('batch', { params }) });
+    else await queryClient.refetchQueries({ queryKey });
     const written = new Set(answer.ids);
     const silent = ids.filter((id) => !written.has(id));
     commit(unanswered(acknowledged(box, answer.ids), silent));
     tell({ sending: false, silence: null });
-    void queryClient.invalidateQueries({ queryKey: ['batches'] });
+    void queryClient.invalidateQueries({ queryKey: [weighed ? 'breakdowns' : 'batches'] });
   } catch (error) {
     if (error instanceof Refusal && answerMeans(error.status) === 'refused') {
       commit(refused(box, ids, wordsOf(error)));

@@ -3,6 +3,7 @@
  * Something stored that cannot be read is left where it is and counted, never deleted.
  */
 import { z } from 'zod';
+import { WeighingInput } from '../../../contract/breakdown.ts';
 import { Decision, Reading } from '../../../contract/records.ts';
 import { type Entry, entryPrefix } from './outbox.ts';
 
@@ -21,6 +22,7 @@ const envelope = {
 const StoredEntry = z.discriminatedUnion('kind', [
   z.object({ ...envelope, kind: z.literal('reading'), reading: Reading }),
   z.object({ ...envelope, kind: z.literal('decision'), decision: Decision.omit({ by: true }) }),
+  z.object({ ...envelope, kind: z.literal('weighing'), weighing: WeighingInput }),
   z.object({
     ...envelope,
     kind: z.literal('log'),

@@ -3,6 +3,7 @@
  * that sending it twice writes it once; it leaves the box only when the server has said that it is on disk.
  * Pure: the clock, the storage and the network are handed in.
  */
+import type { WeighingInput } from '../../../contract/breakdown.ts';
 import type { Decision, Reading } from '../../../contract/records.ts';
 
 /** A core log made on this device from readings typed one by one; the server reads the text again for itself. */
@@ -19,11 +20,13 @@ export interface TypedLog {
 export type Outgoing =
   | { readonly kind: 'reading'; readonly reading: Reading }
   | { readonly kind: 'decision'; readonly decision: Omit<Decision, 'by'> }
-  | { readonly kind: 'log'; readonly log: TypedLog };
+  | { readonly kind: 'log'; readonly log: TypedLog }
+  | { readonly kind: 'weighing'; readonly weighing: WeighingInput };
 
 export type Entry = Outgoing & {
   readonly id: string;
   readonly kitchenId: string;
+  /** The batch it belongs to; of a weighing, the breakdown. */
   readonly batchId: string;
   /** Who typed it: sent under this name even if somebody else holds the phone by then. */
   readonly personId: string;
@@ -48,6 +51,7 @@ export const emptyOutbox: Outbox = { entries: [] };
 
 export function idOf(what: Outgoing): string {
   if (what.kind === 'reading') return what.reading.id;
+  if (what.kind === 'weighing') return what.weighing.id;
   return what.kind === 'decision' ? what.decision.id : what.log.id;
 }
 
@@ -56,6 +60,7 @@ const sameContent = (a: Outgoing, b: Outgoing): boolean =>
 
 function contentOf(what: Outgoing): unknown {
   if (what.kind === 'reading') return ['reading', what.reading];
+  if (what.kind === 'weighing') return ['weighing', what.weighing];
   return what.kind === 'decision' ? ['decision', what.decision] : ['log', what.log];
 }
 
@@ -96,22 +101,22 @@ export function put(box: Outbox, to: Addressed, what: Outgoing): Outbox {
   return { entries: [...box.entries, entry] };
 }
 
-/** Readings go together, up to this many in one request; everything else goes alone. */
+/** Readings go together, and so do weighings, up to this many in one request; everything else goes alone. */
 export const mostTogether = 100;
 
 /**
- * What to send next: the oldest entry that nobody refused, with the readings that directly follow it for the same batch
- * under the same name.
+ * What to send next: the oldest entry that nobody refused, with those of its kind that directly follow it for the same
+ * batch or breakdown under the same name.
  */
 export function next(box: Outbox): readonly Entry[] {
   const waiting = inOrder(box.entries).filter((e) => e.refused === null && !heldBack(box, e));
   const first = waiting[0];
   if (first === undefined) return [];
-  if (first.kind !== 'reading' || first.alone) return [first];
+  if ((first.kind !== 'reading' && first.kind !== 'weighing') || first.alone) return [first];
   const together: Entry[] = [];
   for (const e of waiting) {
     const belongs =
-      e.kind === 'reading' &&
+      e.kind === first.kind &&
       !e.alone &&
       e.kitchenId === first.kitchenId &&
       e.batchId === first.batchId &&
@@ -122,10 +127,15 @@ export function next(box: Outbox): readonly Entry[] {
   return together;
 }
 
-/** A correction of a reading that the server has refused has nothing to name: it waits until that is settled. */
+const correctedBy = (entry: Entry): string | null => {
+  if (entry.kind === 'reading') return entry.reading.corrects;
+  return entry.kind === 'weighing' ? entry.weighing.corrects : null;
+};
+
+/** A correction of a line that the server has refused has nothing to name: it waits until that is settled. */
 function heldBack(box: Outbox, entry: Entry): boolean {
-  if (entry.kind !== 'reading' || entry.reading.corrects === null) return false;
-  const named = entry.reading.corrects;
+  const named = correctedBy(entry);
+  if (named === null) return false;
   return box.entries.some((e) => e.id === named && e.refused !== null);
 }
 

@@ -61,7 +61,7 @@ export function recordsOf(batch: Batch, waiting: readonly Entry[]): Records {
       const holds = ask === undefined ? 'no limit' : holdsOf(ask, e.reading.value);
       lines.push({ ...e.reading, by: e.personName, recordedAt: null, holds, ...how });
     } else if (e.kind === 'decision') rulings.push({ ...e.decision, by: e.personName, ...how });
-    else if (!batch.logs.some((l) => l.id === e.id))
+    else if (e.kind === 'log' && !batch.logs.some((l) => l.id === e.id))
       logsWaiting.push({ stepId: e.log.stepId, refusal: e.refused });
   }
   // A correction that the server has refused has not corrected anything.

@@ -8,6 +8,8 @@ import { Hollow } from './readings-view.tsx';
 const said = (e: Entry): string => {
   if (e.kind === 'reading')
     return e.reading.value === null ? e.reading.note : `${e.reading.kind} ${e.reading.value}`;
+  if (e.kind === 'weighing')
+    return `${e.weighing.node}, ${e.weighing.grossGrams - e.weighing.tareGrams} g${e.weighing.takenBack ? ', taken back' : ''}`;
   return e.kind === 'decision' ? `decision: ${e.decision.what}` : e.log.name;
 };
 
