@@ -14,8 +14,9 @@ import { addDish, getDish, getVersion, listDishes, newVersion, saveVersion } fro
 import { addPerson, createKitchen, listKitchens, listPeople } from '../../src/app/kitchens.ts';
 import { signVersion } from '../../src/app/sign.ts';
 import { addTrial, closeTrial, listTrials } from '../../src/app/trials.ts';
+import type { CuringSalt } from '../../src/contract/cure-parts.ts';
 import { Dish, DishSummary, Kitchen, Trial, Version } from '../../src/contract/records.ts';
-import type { CookStep, Method } from '../../src/contract/steps.ts';
+import type { CookStep, Method, Step } from '../../src/contract/steps.ts';
 import {
   appOn,
   cookStep,
@@ -333,6 +334,32 @@ eachStore('a kitchen and its dishes', (making) => {
     const trimmed = { ...trimStep, part: 'eyes' } as typeof trimStep;
     const { current } = await idea([trimmed, cookStep(50)], 'head');
     await expect(signVersion(k.app, k.actor, current.id, 0)).rejects.toEqual(refused('unlawful'));
+  });
+
+  it('refuses to sign more nitrite than the law lets in, or nitrite of which no limit is known', async () => {
+    const sign = async (gPerKg: number, product: CuringSalt['product']) => {
+      const cure: Step = {
+        kind: 'cure',
+        id: uuid(),
+        name: 'Cure',
+        how: '',
+        handsMin: 5,
+        asks: [],
+        by: 'dry cure',
+        saltPct: 3,
+        h: 24,
+        mediumC: 3,
+        curingSalt: { gPerKg, nitritePct: 0.6, product },
+      };
+      const { current } = await idea([trimStep, cure, cookStep(50)]);
+      return signVersion(k.app, k.actor, current.id, 0).then(
+        () => 'signed',
+        (e: { code: string }) => e.code,
+      );
+    };
+    expect(await sign(20, 'meat product')).toBe('signed');
+    expect(await sign(30, 'meat product')).toBe('unlawful');
+    expect(await sign(5, 'traditional cured product')).toBe('unlawful');
   });
 
   it('begins and closes a trial once', async () => {
