@@ -21,7 +21,11 @@ function ofRules(step: Step, method: Method, subject: Subject): string[] {
     if (usual && stands.why === '') return [];
     const here = rule.scope.places.length === 0 || rule.scope.places.includes(subject.place);
     const abroad = here || usual ? '' : `, published for ${rule.place}, not for your place`;
-    const why = stands?.why ? ` Here: ${stands.why}.` : '';
+    const needs =
+      stands?.standing === 'may stand instead' && rule.scope.needs !== undefined
+        ? ` It may stand instead of the usual rule only with ${rule.scope.needs}.`
+        : '';
+    const why = `${needs}${stands?.why ? ` Here: ${stands.why}.` : ''}`;
     return [
       `"${step.name}" answers to ${rule.title}${abroad}. It is for ${rule.appliesTo}; whether this dish is one of them is for you and your local authority to say.${why}`,
     ];

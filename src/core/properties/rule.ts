@@ -47,6 +47,8 @@ export interface RuleScope {
   readonly role: 'usual' | 'instead' | 'beside';
   /** Ids of the rules that it may stand for. */
   readonly insteadOf?: readonly string[];
+  /** What a kitchen must have before it may. */
+  readonly needs?: string;
   readonly product?: ProductTest;
 }
 

@@ -76,7 +76,10 @@ export const lifeRules: readonly LifeRule[] = [
     type: 'statutory',
     source: 'us-food-code-keeping',
     confidence: 'secondary',
-    cautions: ['Freezing stops the days and does not give back those that are used.', authority],
+    cautions: [
+      'Freezing stops the days and does not give back those that are used. Packing without air in a restaurant asks for the code’s own plan or a variance.',
+      authority,
+    ],
     days: 7,
     overC: null,
     upToC: 5,

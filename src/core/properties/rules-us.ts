@@ -57,6 +57,7 @@ const inPlants = (product: RuleScope['product']): RuleScope => ({
   steps: ['cook'],
   role: 'instead',
   insteadOf: ['us-food-code-165f-stuffed', 'us-food-code-155f-comminuted', 'us-food-code-145f-whole'],
+  needs: 'a variance from the regulator and a written plan, where it is a restaurant',
   ...(product === undefined ? {} : { product }),
 });
 

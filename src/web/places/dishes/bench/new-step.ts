@@ -36,7 +36,8 @@ const pork = {
 };
 
 const lethality = { referenceC: 70, zC: 7.5, min: 2 };
-const cookRules = (place: Place) => (place === 'US' ? ['us-food-code-165f-stuffed'] : ['gb-70c-2min']);
+/** In the United States the rule follows from the food, which is not known yet: the step is held to what is usual for it. */
+const cookRules = (place: Place) => (place === 'US' ? [] : ['gb-70c-2min']);
 const chillRules = (place: Place) => (place === 'US' ? ['us-food-code-cooling'] : ['gb-chill-90min-8c']);
 
 /** A step of a kind, ready to be filled in. */

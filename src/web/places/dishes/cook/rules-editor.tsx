@@ -163,6 +163,9 @@ function About({
     held && why === '' ? '' : `For ${rule.appliesTo}.`,
     why === '' ? '' : wrong ? `It is not for this food: ${why}.` : `Here: ${why}.`,
     applies === null && held ? 'So it is taken to apply.' : '',
+    standing === 'may stand instead' && rule.scope.needs !== undefined
+      ? `Instead of the usual rule only with ${rule.scope.needs}.`
+      : '',
     asked ?? '',
   ].filter((w) => w !== '');
   return words.length === 0 ? null : <p className={wrong ? 'field-error' : 'small'}>{words.join(' ')}</p>;
