@@ -73,7 +73,7 @@ describe('fq', () => {
   });
   test('publishes the schema it checks with', () => {
     const schema = JSON.parse(fq(['schema', 'judge']).out);
-    expect(schema.required).toEqual(['log', 'rules']);
+    expect(schema.required).toEqual(['log']);
     expect(schema.additionalProperties).toBe(false);
   });
 });

@@ -14,6 +14,7 @@ import { JudgeInput, listRules, runJudge } from '../contract/judge.ts';
 import { KeepInput, runKeep } from '../contract/keep.ts';
 import { runSure } from '../contract/sure.ts';
 import { SureInput, studyOf } from '../contract/sure-input.ts';
+import { runWhich, WhichInput } from '../contract/which.ts';
 import { openTaskPool } from './task-pool.ts';
 
 export interface VerbOptions {
@@ -119,6 +120,11 @@ export const verbs: Readonly<Record<string, Verb>> = {
     summary: 'how long a food may be kept, by the earliest rule that applies',
     input: KeepInput,
     run: (input) => runKeep(input),
+  },
+  which: {
+    summary: 'which rules a food is held to at a step and a place, and why not the others',
+    input: WhichInput,
+    run: (input) => runWhich(input),
   },
   rules: {
     summary: 'the rules a log can be judged by; takes no file',

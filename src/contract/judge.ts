@@ -196,6 +196,10 @@ export const RuleEntry = z.strictObject({
   appliesTo: z.string(),
   type: z.enum(['statutory', 'guidance', 'model']),
   kind: z.enum(['lethality', 'hold', 'cooling', 'keep', 'come-up', 'freeze']),
+  /** Where it is in force (empty: everywhere), at which steps, and whether one is held to it there. */
+  places: z.array(z.string()),
+  steps: z.array(z.string()),
+  role: z.enum(['usual', 'instead', 'beside']),
   cautions: z.array(z.string()),
   source: z.string(),
   sourceKey: z.string(),
@@ -205,13 +209,16 @@ export type RuleEntry = z.infer<typeof RuleEntry>;
 
 /** The rule book as a list for choosing from. */
 export function listRules(): RuleEntry[] {
-  return rules.map(({ id, title, place, appliesTo, type, kind, cautions, source, confidence }) => ({
+  return rules.map(({ id, title, place, appliesTo, type, kind, scope, cautions, source, confidence }) => ({
     id,
     title,
     place,
     appliesTo,
     type,
     kind,
+    places: [...scope.places],
+    steps: [...scope.steps],
+    role: scope.role,
     cautions: [...cautions],
     source: cite(source),
     sourceKey: source,
