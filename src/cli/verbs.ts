@@ -1,5 +1,6 @@
 /** What the command line can do: one entry a verb. A new verb is a new entry and nothing else. */
 import type { z } from 'zod';
+import { BrineInput, runBrine } from '../contract/brine.ts';
 import { runCarve } from '../contract/carve.ts';
 import { CarveInput } from '../contract/carve-input.ts';
 import { runChill } from '../contract/chill.ts';
@@ -88,7 +89,8 @@ export const verbs: Readonly<Record<string, Verb>> = {
   chill: {
     summary: 'whether a piece cools as the rules ask, how large it may be, how many go in at once',
     input: ChillInput,
-    run: (input) => runChill(input),
+    run: (input, { onProgress }) =>
+      runChill(input, { onProgress: (done) => onProgress?.(`about ${Math.round(100 * done)} %`) }),
   },
   grow: {
     summary: 'how much an organism grows along a temperature log',
@@ -110,6 +112,11 @@ export const verbs: Readonly<Record<string, Verb>> = {
       'a breakdown of weighed animals: yields and how sure they are, what is missing, cost of the parts',
     input: CarveInput,
     run: (input) => runCarve(input),
+  },
+  brine: {
+    summary: 'one brine on every scale: %, salometer, gravity, Baumé, density, freezing',
+    input: BrineInput,
+    run: (input) => runBrine(input),
   },
   judge: {
     summary: 'a measured log against named rules',
