@@ -56,10 +56,17 @@ export const example: Example = {
         0.005,
         summed,
       ),
-      row('lamb, the same', 'ahdb-lamb-yield-guide', 52.56, total('ahdb-lamb', 'carcass'), 0.005, summed),
+      row(
+        'lamb, fifth quarter of live',
+        'ahdb-lamb-yield-guide',
+        52.56,
+        total('ahdb-lamb', 'carcass'),
+        0.005,
+        summed,
+      ),
       {
         ...row(
-          'steer, the same',
+          'steer, fifth quarter of live',
           'ahdb-beef-yield-guide',
           47.0,
           total('ahdb-beef', 'carcass'),

@@ -151,7 +151,7 @@ time, which leaves out the cooling before and after, stands below both.`,
       },
       {
         quantity: 'the same by Plank: below the computation, above half of it',
-        source: 'plank-1913',
+        source: 'own-computation',
         confidence: 'computed',
         expected: { low: 0.5 * fine, high: fine },
         ours: plank,

@@ -4,12 +4,12 @@ import type { Example, Row } from './case.ts';
 
 const set = findGrowthOrganism('clostridium-perfringens')?.sets[0];
 
-/** Hours from 57 to 21 °C and from there to 5 °C, and the growth found [log10]. The second times of two roasts are not in the abstract: two and a half times the first. */
+/** Hours from 57 to 21 °C and from there to 5 °C, the growth found and by how much the model gives more [log10]. The second times of two roasts are not in the abstract: two and a half times the first. */
 const roasts = [
-  { name: 'quartered', hours: [2.27, 6.33], found: 0 },
-  { name: 'whole, blast chiller', hours: [3.11, 7.8], found: 0 },
-  { name: 'whole, wrapped', hours: [6.22, 15.6], found: 1.5 },
-  { name: 'three in a bag', hours: [8.71, 19.45], found: 4 },
+  { name: 'quartered', hours: [2.27, 6.33], found: 0, over: 1.12 },
+  { name: 'whole, blast chiller', hours: [3.11, 7.8], found: 0, over: 2.35 },
+  { name: 'whole, wrapped', hours: [6.22, 15.6], found: 1.5, over: 4.47 },
+  { name: 'three in a bag', hours: [8.71, 19.45], found: 4, over: 2.0 },
 ] as const;
 
 function growth(hours: readonly [number, number]): number {
@@ -46,14 +46,18 @@ export const example: Example = {
       ),
       ...roasts.map(
         (roast, i): Row => ({
-          quantity: `${roast.name}: over what was found`,
+          quantity: `${roast.name}: growth`,
           source: 'olds-2006',
           confidence: 'read',
-          expected: { low: 0, high: 6 },
-          ours: ours[i]! - roast.found,
-          tolerance: 0,
+          expected: roast.found,
+          ours: ours[i] ?? Number.NaN,
+          tolerance: 0.5,
           unit: 'log10',
-          why: 'never less than found; upwards only the ceiling of 8 log10 cfu/g holds it, and the story says by how much it is over',
+          why: 'half a log, by which counts of one lot differ',
+          differs: {
+            by: roast.over,
+            why: 'the model gives too much in every one, which is the safe side: how long spores wait after heating is set by us and not published; a log from it is a reason to look, not proof that there was growth',
+          },
         }),
       ),
     ];

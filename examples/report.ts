@@ -74,10 +74,34 @@ function differences(outcomes: readonly Outcome[], summary: Summary): string[] {
   ];
 }
 
+/** A longer table is folded, so that a reader gets past it. */
+const longest = 24;
+
 function chapter(outcome: Outcome, numbers: ReadonlyMap<string, number>): string[] {
   const { example, rows, file } = outcome;
   const reasons = [...new Set(rows.map((row) => row.why))];
   const letter = (row: Row) => letterOf(reasons.indexOf(row.why));
+  const all = table(
+    ['what', 'expected', 'ours', 'difference', 'allowed', 'how had', 'source'],
+    rows.map((row) =>
+      line(
+        cell(row.quantity),
+        `${expectedText(row, '*')}${unitText(row)}`,
+        `*${measured(row.ours, row)}*`,
+        `*${measured(difference(row), row)}*${row.differs === undefined ? '' : ' differs'}`,
+        `${figures(row.tolerance, 2)} ${letter(row)}`,
+        kinds[kindOf(row)].short,
+        `[${numbers.get(row.source)}](#s${numbers.get(row.source)})`,
+      ),
+    ),
+  );
+  const folded = [
+    `<details><summary>${rows.length} checks; ${rows.filter((row) => row.differs !== undefined).length} of them differ</summary>`,
+    '',
+    ...all,
+    '',
+    '</details>',
+  ];
   return [
     `### ${example.title}`,
     '',
@@ -85,20 +109,7 @@ function chapter(outcome: Outcome, numbers: ReadonlyMap<string, number>): string
     '',
     `    ${example.equation.replaceAll('\n', '\n    ')}`,
     '',
-    ...table(
-      ['what', 'expected', 'ours', 'difference', 'allowed', 'how had', 'source'],
-      rows.map((row) =>
-        line(
-          cell(row.quantity),
-          `${expectedText(row, '*')}${unitText(row)}`,
-          `*${measured(row.ours, row)}*`,
-          `*${measured(difference(row), row)}*${row.differs === undefined ? '' : ' differs'}`,
-          `${figures(row.tolerance, 2)} ${letter(row)}`,
-          kinds[kindOf(row)].short,
-          `[${numbers.get(row.source)}](#s${numbers.get(row.source)})`,
-        ),
-      ),
-    ),
+    ...(rows.length > longest ? folded : all),
     '',
     ...reasons.map((why, i) => `${i === 0 ? '' : '<br>'}${letterOf(i)}: ${cell(why)}`),
     '',
