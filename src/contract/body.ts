@@ -67,6 +67,10 @@ export const StageInput = z.strictObject({
     .max(100_000)
     .optional(),
   hWm2K: z.number().positive().max(100_000).optional(),
+  /** Where `hWm2K` comes from, as long as it is still this number: a fitted log, say. */
+  hFrom: z
+    .strictObject({ hWm2K: z.number().positive().max(100_000), text: z.string().min(1).max(300) })
+    .optional(),
   /** Film, mould wall, cloth between medium and food, in series with the surface coefficient [m² K/W]. */
   resistanceM2KW: z.number().min(0).max(1).optional(),
   /** Nothing can dry off the food: film, bag, foil, a lid on it. */

@@ -31,24 +31,31 @@ const figures = (x: number, places = 3): string => {
   return Math.abs(rounded) >= 1e-3 ? String(rounded) : rounded.toExponential(places - 1);
 };
 
-/** A number with as many figures as its interval is worth. */
-function near(x: number, low: number, high: number): string {
-  const width = Math.max(1e-12, (high - low) / Math.max(Math.abs(x), 1e-12));
-  return figures(x, Math.min(4, Math.max(2, Math.ceil(-Math.log10(width)) + 2)));
+/** The end of an interval, never rounded towards its middle. */
+function end(x: number, places: number, side: 'low' | 'high'): string {
+  if (!(x > 0)) return figures(x, places);
+  const unit = 10 ** (Math.floor(Math.log10(x)) - places + 1);
+  const whole = x / unit;
+  return figures((side === 'low' ? Math.floor(whole + 1e-9) : Math.ceil(whole - 1e-9)) * unit, places);
 }
 
-function says(
-  words: string,
-  unit: string,
-  v: Pick<FittedValue, 'value' | 'low95' | 'high95' | 'lowOpen' | 'highOpen' | 'atBound'>,
-): string {
+/** How many figures of a number its interval is worth. */
+function worth({ value, low95, high95 }: Ends): number {
+  const width = Math.max(1e-12, (high95 - low95) / Math.max(Math.abs(value), 1e-12));
+  return Math.min(4, Math.max(2, Math.ceil(-Math.log10(width)) + 2));
+}
+
+type Ends = Pick<FittedValue, 'value' | 'low95' | 'high95' | 'lowOpen' | 'highOpen'>;
+
+function says(words: string, unit: string, v: Ends): string {
   const tail = unit === '' ? '' : ` ${unit}`;
   if (v.lowOpen && v.highOpen) return `${words}: this log does not tell it.`;
   if (v.highOpen)
-    return `${words}: at least ${figures(v.low95, 2)}${tail}; this log puts no end to it above.`;
-  if (v.lowOpen) return `${words}: at most ${figures(v.high95, 2)}${tail}; this log puts no end to it below.`;
-  const show = (x: number) => near(x, v.low95, v.high95);
-  return `${words}: ${show(v.value)}${tail}, 95 in 100 between ${show(v.low95)} and ${show(v.high95)}.`;
+    return `${words}: at least ${end(v.low95, 3, 'low')}${tail}; this log puts no end to it above.`;
+  if (v.lowOpen)
+    return `${words}: at most ${end(v.high95, 3, 'high')}${tail}; this log puts no end to it below.`;
+  const places = worth(v);
+  return `${words}: ${figures(v.value, places)}${tail}, 95 in 100 between ${end(v.low95, places, 'low')} and ${end(v.high95, places, 'high')}.`;
 }
 
 /** A film or mould wall in series was folded into what was fitted; taken out again, there may be nothing left to limit it. */
@@ -123,7 +130,8 @@ function termsOf(order: FitProblem, input: FitInput, parameter: FitParameter): T
 
 /** Every fitted value by its name, in the order they were asked for. */
 export function fittedValues(order: FitProblem, result: FitResult, input: FitInput): Named[] {
-  const untold = new Set(result.confounded.flat());
+  // Alone in its group a value may still be known on one side.
+  const untold = new Set(result.confounded.filter((group) => group.length > 1).flat());
   return result.fitted.map((fitted, i) => {
     const { name, words, unit, given, of, more } = termsOf(order, input, fitted.parameter);
     const ends = {

@@ -45,14 +45,14 @@ function remedy(kinds: ReadonlySet<string>): string {
 }
 
 function confounded({ result, values }: Told): string[] {
-  return result.confounded.map((group) => {
+  // What is alone in its group is told of by its own interval.
+  return result.confounded.flatMap((group) => {
     const members = group.flatMap((i) => values[i] ?? []);
     const kinds = new Set(members.map((m) => m.parameter.kind));
     const names = [...kinds].map((kind) => plain[kind]);
-    const [only] = names;
-    return names.length === 1 && only !== undefined
-      ? `This log hardly tells ${only}. What would: ${remedy(kinds)}.`
-      : `This log cannot tell ${joined(names)} apart: other values together follow it as well. What would: ${remedy(kinds)}.`;
+    if (group.length < 2) return [];
+    const together = names.length > 1 ? `${joined(names)} apart` : `one ${names[0]} from another`;
+    return `This log cannot tell ${together}: other values together follow it as well. What would: ${remedy(kinds)}.`;
   });
 }
 
@@ -60,13 +60,17 @@ function oneSided({ values }: Told): string[] {
   return values.flatMap(({ value, words, parameter }) =>
     parameter.kind === 'h' && value.highOpen && !value.lowOpen
       ? [
-          `${words} is only known from below: at this Biot number (${value.biot?.toFixed(0)}) the heat is held up inside the piece and no longer at its surface, so that a higher value changes nothing the probe could see.`,
+          `${words} is only known from below: at this Biot number (${value.biot?.toFixed(0)}) the heat is held up inside the piece and no longer at its surface, so that a higher value changes nothing the probe could see. What would tell more: ${remedy(new Set(['h']))}.`,
         ]
-      : value.atBound
+      : value.lowOpen && value.highOpen
         ? [
-            `${words} ended at the edge of what was looked for: something that was not fitted is probably wrong.`,
+            `This log does not tell ${plain[parameter.kind]}. What would: ${remedy(new Set([parameter.kind]))}.`,
           ]
-        : [],
+        : value.atBound
+          ? [
+              `${words} ended at the edge of what was looked for: something that was not fitted is probably wrong.`,
+            ]
+          : [],
   );
 }
 

@@ -4,6 +4,7 @@ import { z } from 'zod';
 import { Contradiction, OutOfRange } from '../core/errors.ts';
 import type { CookProblem } from '../core/heat/types.ts';
 import { type FitParameter, type FitProblem, type FitResult, fitLog } from '../core/method/fit.ts';
+import { type MediumName, media } from '../core/properties/media.ts';
 import type { Basis } from '../core/sources.ts';
 import { BodyInput, StageInput } from './body.ts';
 import { inInputTerms, toProblem } from './cook.ts';
@@ -179,15 +180,18 @@ function inTerms<T>(input: FitInput, problem: CookProblem | undefined, work: () 
   }
 }
 
-/** The programme as it was run: a last stage that ends by a temperature ended with the log, a coefficient to be fitted may be left out. */
+const tabled = (medium: string | undefined): number | undefined =>
+  medium !== undefined && Object.hasOwn(media, medium) ? media[medium as MediumName].h : undefined;
+
+/**
+ * The programme as it is fitted: a coefficient that is sought stands in its stage as a number, so that what is found means the
+ * same when it is written there (low-temperature steam then is its one coefficient, and no longer humid air).
+ */
 function asRun(input: FitInput, parameters: readonly FitParameter[]): StageInput[] {
   const sought = new Set(parameters.flatMap((p) => (p.kind === 'h' ? [p.stage] : [])));
-  return input.stages.map((stage, i) => ({
-    ...stage,
-    ...(sought.has(i) && stage.hWm2K === undefined && stage.medium === undefined
-      ? { hWm2K: firstGuess }
-      : {}),
-  }));
+  return input.stages.map((stage, i) =>
+    sought.has(i) ? { ...stage, hWm2K: stage.hWm2K ?? tabled(stage.medium) ?? firstGuess } : stage,
+  );
 }
 
 function basisOf(input: FitInput, result: FitResult, used: UsedLog): Basis[] {

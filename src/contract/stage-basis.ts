@@ -17,6 +17,12 @@ const kPa = (Pa: number) => `${(Pa / 1000).toFixed(1)} kPa`;
 
 function coefficient(stage: StageInput, named: Medium | undefined): Basis {
   const law = hasLaw(stage);
+  if (stage.hFrom !== undefined && stage.hFrom.hWm2K === stage.hWm2K)
+    return {
+      what: `surface coefficient${law ? ' of the dry air' : ''} ${stage.hWm2K} W/(m² K), ${stage.hFrom.text}`,
+      source: 'own-computation',
+      confidence: 'computed',
+    };
   if (named === undefined || stage.hWm2K !== undefined)
     return user(
       law

@@ -7,6 +7,7 @@ import { setTheme, type Theme, useTheme } from '../look/theme.ts';
 import { Button } from '../parts/button.tsx';
 import { say } from '../parts/toast.tsx';
 import { setPerson, usePersonId } from '../person.ts';
+import { Machines } from './machines.tsx';
 import { placeNames } from './place-names.ts';
 import { People } from './who-dialog.tsx';
 import './settings.css';
@@ -68,6 +69,7 @@ export function Settings() {
         onChange={(u) => setShownUnits(kitchen.id, u)}
       />
       <Switches title="Light" value={theme} options={themes} onChange={setTheme} />
+      <Machines kitchen={kitchen} />
       <section className="stack">
         <h2>Other kitchens</h2>
         {others.length === 0 ? <p className="quiet">There is no other kitchen on this server.</p> : null}

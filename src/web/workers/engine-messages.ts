@@ -1,4 +1,5 @@
 /** What the page and the engine's worker say to one another. */
+import type { FitAnswer } from '../../contract/fit.ts';
 import type { CookProblem, CookResult, Place } from '../../core/heat/types.ts';
 import type { Advice } from '../../core/method/advice.ts';
 import type { RangeMinutes, StageRange } from '../../core/method/media-range.ts';
@@ -7,6 +8,11 @@ import type { CureProblem } from '../../core/salt/cure.ts';
 import type { Foreseen } from '../../core/salt/foresee.ts';
 
 export type Question =
+  | {
+      readonly kind: 'fit';
+      /** As the command `fit` takes it. */
+      readonly input: unknown;
+    }
   | {
       readonly kind: 'cook';
       readonly problem: CookProblem;
@@ -35,13 +41,15 @@ export type Question =
       readonly wanted: number | undefined;
     };
 
-export type AnswerTo<Q extends Question> = Q extends { kind: 'cook' }
-  ? { readonly result: CookResult; readonly ms: number }
-  : Q extends { kind: 'cure' }
-    ? { readonly foreseen: Foreseen; readonly ms: number }
-    : Q extends { kind: 'ranges' }
-      ? { readonly minutes: readonly RangeMinutes[]; readonly ms: number }
-      : { readonly advice: Advice; readonly cost: ShapeCost | null; readonly ms: number };
+export type AnswerTo<Q extends Question> = Q extends { kind: 'fit' }
+  ? { readonly fit: FitAnswer; readonly ms: number }
+  : Q extends { kind: 'cook' }
+    ? { readonly result: CookResult; readonly ms: number }
+    : Q extends { kind: 'cure' }
+      ? { readonly foreseen: Foreseen; readonly ms: number }
+      : Q extends { kind: 'ranges' }
+        ? { readonly minutes: readonly RangeMinutes[]; readonly ms: number }
+        : { readonly advice: Advice; readonly cost: ShapeCost | null; readonly ms: number };
 
 /** An error of the engine as it crosses from the worker: which kind, and where, found, allowed where it says so. */
 export interface EngineFault {

@@ -68,6 +68,19 @@ async function answer(id: number, ask: Question): Promise<void> {
     say({ id, answer: { minutes, ms: performance.now() - began } });
     return;
   }
+  if (ask.kind === 'fit') {
+    // Statistics are loaded for who fits, not for every slider. The library's logger asks for its terminal at once, even where there is none.
+    Object.assign(scope, { process: (scope as { process?: unknown }).process ?? {} });
+    const { runFit } = await import('../../contract/fit.ts');
+    const fit = runFit(ask.input, {
+      onProgress: (_runs, share) => {
+        say({ id, progress: share });
+        return true;
+      },
+    });
+    say({ id, answer: { fit, ms: performance.now() - began } });
+    return;
+  }
   const options = { mode: ask.mode, guess: ask.now };
   const heating = await through(id, heatingTimeSearch(ask.problem, ask.heatingStage, options));
   const advice = adviceFrom(heating, ask.now);

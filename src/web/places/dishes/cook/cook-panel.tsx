@@ -12,6 +12,7 @@ import type { MeasuredCurve } from '../../../../documents/pictures/curves.ts';
 import { Caution } from '../../../parts/caution.tsx';
 import { ChillGrowth } from './chill-growth.tsx';
 import { CookBasis } from './cook-basis.tsx';
+import { MachineChoice } from './machine-choice.tsx';
 import { FoodFields } from './food-fields.tsx';
 import { Measured, type Overlay } from './measured.tsx';
 import { PicturePanel } from './picture-panel.tsx';
@@ -22,7 +23,7 @@ import { RulesEditor } from './rules-editor.tsx';
 import { Sliders } from './sliders.tsx';
 import { StagesEditor } from './stages-editor.tsx';
 import { StartAndTarget } from './start-and-target.tsx';
-import { useCooking } from './use-cooking.ts';
+import { type Cooked, useCooking } from './use-cooking.ts';
 import { type Edit, useDraft } from './use-draft.ts';
 import { VerdictPanel } from './verdict-panel.tsx';
 import './cook.css';
@@ -30,6 +31,8 @@ import './cook.css';
 const CurvesView = lazy(async () => ({
   default: memo((await import('../../../pictures/curves-view.tsx')).CurvesView),
 }));
+
+const LogSays = lazy(async () => ({ default: (await import('./log-says.tsx')).LogSays }));
 
 export interface CookPanelProps {
   readonly kitchen: Kitchen;
@@ -86,6 +89,13 @@ export function CookPanel({ kitchen, dish, method, step, onChange, readOnly }: C
   const measured = useMemo(() => overlaid.map(curveOf), [overlaid]);
   const errorAt = useMemo(() => errorsOf(programme, kind), [programme, kind]);
   const put = usePuts(edit);
+  const kitchenId = kitchen.id;
+  const beside = useCallback(
+    (stage: StageInput, change: (stage: StageInput) => void) => (
+      <MachineChoice kitchenId={kitchenId} stage={stage} onChange={change} />
+    ),
+    [kitchenId],
+  );
   return (
     <div className="cook-panel stack-wide">
       {cooked === null ? null : (
@@ -114,6 +124,7 @@ export function CookPanel({ kitchen, dish, method, step, onChange, readOnly }: C
         errorAt={errorAt}
         readOnly={readOnly}
         onChange={put.stages}
+        beside={beside}
         ranges={cooking.ranges}
         from={draft.kind === 'cook' || !programme.ok ? 0 : programme.cookStages}
       />
@@ -169,6 +180,22 @@ export function CookPanel({ kitchen, dish, method, step, onChange, readOnly }: C
         overlaid={overlaid}
         onOverlay={setOverlaid}
       />
+      {overlaid.length === 0 || !programme.ok ? null : (
+        <Suspense fallback={<p className="quiet">Opening…</p>}>
+          <LogSays
+            kitchen={kitchen}
+            method={method}
+            cookId={programme.cook.id}
+            step={draft}
+            cookStages={programme.cookStages}
+            predictedMin={minutesOf(cooked)}
+            coldAtMm={(cooked?.result.coldSpot.at ?? 0) * 1000}
+            overlaid={overlaid}
+            readOnly={readOnly}
+            onStages={put.stages}
+          />
+        </Suspense>
+      )}
       {cooked === null ? null : <CookBasis cooked={cooked} programme={programme} />}
     </div>
   );
@@ -192,6 +219,10 @@ function usePuts(edit: Edit<Cook | Chill>) {
     [edit, cook],
   );
 }
+
+/** How long each stage lasts by the prediction [min]. */
+const minutesOf = (cooked: Cooked | null): number[] =>
+  cooked?.result.stages.map((stage) => (stage.end - stage.start) / 60) ?? [];
 
 function curveOf({ log, fromMin }: Overlay): MeasuredCurve {
   const from = fromMin * 60;

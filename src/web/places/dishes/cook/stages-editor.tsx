@@ -1,5 +1,5 @@
 /** The programme: one stage after another, each a medium, its temperature and what ends it. */
-import { memo } from 'react';
+import { memo, type ReactNode } from 'react';
 import type { StageInput } from '../../../../contract/body.ts';
 import type { RangeMinutes } from '../../../../core/method/media-range.ts';
 import { Button } from '../../../parts/button.tsx';
@@ -14,6 +14,8 @@ export interface StagesEditorProps {
   readonly readOnly: boolean;
   /** What a new stage is like. */
   readonly kind: 'cook' | 'chill';
+  /** What else may be chosen for a stage: the kitchen's own machines. */
+  readonly beside?: (stage: StageInput, change: (stage: StageInput) => void) => ReactNode;
   /** What the ranges of the media mean in minutes, by index of the whole programme's stages; the first here is number `from`. */
   readonly ranges: readonly RangeMinutes[];
   readonly from: number;
@@ -30,6 +32,7 @@ export const StagesEditor = memo(function StagesEditor({
   errorAt,
   readOnly,
   kind,
+  beside,
   ranges,
   from,
 }: StagesEditorProps) {
@@ -66,6 +69,7 @@ export const StagesEditor = memo(function StagesEditor({
               minutes={ranges.find((row) => row.stage === from + i)}
               onChange={(next) => change(i, next)}
             />
+            {readOnly ? null : beside?.(stage, (next) => change(i, next))}
             {readOnly ? null : (
               <div className="row">
                 {stages.length < 2 ? null : (
