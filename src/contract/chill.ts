@@ -3,8 +3,20 @@ import { z } from 'zod';
 import { Contradiction, OutOfRange } from '../core/errors.ts';
 import { checkBody } from '../core/heat/check.ts';
 import type { Basis, Body } from '../core/heat/types.ts';
-import { type Coupled, coupled, type Load, type Machine, mostPieces } from '../core/method/chill-load.ts';
-import { type Chilled, type Chilling, checkChilling, chill, largestScale } from '../core/method/chilling.ts';
+import {
+  type Coupled,
+  coupled,
+  type Load,
+  type Machine,
+  mostPiecesSearch,
+} from '../core/method/chill-load.ts';
+import {
+  type Chilled,
+  type Chilling,
+  checkChilling,
+  chill,
+  largestScaleSearch,
+} from '../core/method/chilling.ts';
 import { heatOfMelting } from '../core/properties/freezing.ts';
 import type { CoolingRule } from '../core/properties/rule.ts';
 import { findRule, rules } from '../core/properties/rules.ts';
@@ -196,8 +208,31 @@ function machineBasis(input: ChillInput, machine: Machine): Basis[] {
   return basis;
 }
 
+export interface ChillOptions {
+  /** Called now and then with how far it is, 0 to 1, by a guess. */
+  readonly onProgress?: (done: number) => void;
+}
+
+/** Some twenty runs find a size, some twenty more a number of pieces. */
+const usualRuns = { size: 14, pieces: 22 } as const;
+
+/** A search to its end, telling how far it is between two shares of the whole. */
+function through<T>(
+  search: Generator<unknown, T>,
+  from: number,
+  to: number,
+  usual: number,
+  onProgress: (done: number) => void,
+): T {
+  for (let runs = 0; ; runs++) {
+    const step = search.next();
+    if (step.done === true) return step.value;
+    onProgress(from + (to - from) * (1 - Math.exp((-2 * runs) / usual)));
+  }
+}
+
 /** Runs `chill` from JSON to JSON. Throws `InputProblems` for anything wrong with the input. */
-export function runChill(json: unknown): ChillAnswer {
+export function runChill(json: unknown, { onProgress = () => {} }: ChillOptions = {}): ChillAnswer {
   const input = accept(ChillInput, json);
   const body = toBody(input.body);
   const stage = { name: 'chill', until: { min: 0 }, ...input.stage };
@@ -220,24 +255,26 @@ export function runChill(json: unknown): ChillAnswer {
   return inTerms(() => {
     checkBody(body);
     checkChilling(chilling);
-    return answer(input, chilling);
+    return answer(input, chilling, onProgress);
   });
 }
 
-function answer(input: ChillInput, chilling: Chilling): ChillAnswer {
+function answer(input: ChillInput, chilling: Chilling, onProgress: (done: number) => void): ChillAnswer {
   const drawn = chill(chilling, 'fine');
   const { result } = drawn;
   const pieceMass = input.pieceG === undefined ? undefined : input.pieceG / 1000;
   const isEndless = endless.has(chilling.body.shape);
   const mass = isEndless ? pieceMass : result.mass;
   const heat = -(result.history.heat.at(-1) ?? 0);
-  const largest = largestScale(chilling);
+  const half = input.machine === undefined ? 1 : 0.3;
+  const largest = through(largestScaleSearch(chilling), 0, half, usualRuns.size, onProgress);
   const machine = input.machine === undefined ? undefined : machineOf(input.machine);
   const load: Load | undefined =
     machine === undefined
       ? undefined
       : { chilling, machine, ...(pieceMass === undefined ? {} : { pieceMass }) };
-  const most = load === undefined ? undefined : mostPieces(load);
+  const most =
+    load === undefined ? undefined : through(mostPiecesSearch(load), half, 1, usualRuns.pieces, onProgress);
   const asked =
     load === undefined || input.pieces === undefined ? undefined : coupled(load, input.pieces, 'fine');
   const { chilled, body, scale } = largest;

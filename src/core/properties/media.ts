@@ -163,6 +163,18 @@ export const media = {
     note: 'free convection and radiation; hams measured 5 to 9',
     dry: still(5, 3, 8, 'air that rises by itself round a cylinder of 40 mm'),
   },
+  freezer: {
+    h: 8,
+    low: 4,
+    high: 15,
+    coldest: -45,
+    hottest: 0,
+    usual: -18,
+    source: 'incropera-dewitt',
+    confidence: 'computed',
+    note: 'still air: free convection on a cylinder of 40 mm and radiation at −15 °C; where a fan blows, a blast chiller',
+    dry: still(5, 3, 8, 'air that rises by itself round a cylinder of 40 mm'),
+  },
   'blast chiller': {
     h: 28,
     low: 15,

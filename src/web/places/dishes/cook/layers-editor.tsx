@@ -1,8 +1,11 @@
 /** One to four layers from the outside in, each by its composition or by constant properties. */
 import type { Composition } from '../../../../contract/quantities.ts';
+import { firstIce, firstIceRange } from '../../../../core/properties/freezing-food.ts';
+import { useUnits } from '../../../kitchen.tsx';
 import { Button } from '../../../parts/button.tsx';
 import { TextField } from '../../../parts/field.tsx';
 import { NumberField } from '../../../parts/number-field.tsx';
+import { showQuantity } from '../../../parts/quantity.ts';
 import { say } from '../../../parts/toast.tsx';
 import { components, fromMixBefore, sumOf } from './composition.ts';
 import type { PieceEditorProps } from './piece-editor.tsx';
@@ -105,6 +108,44 @@ function composed(layer: Layer, composition: Composition): Layer {
   return { ...rest, composition };
 }
 
+interface IfItFreezesProps {
+  readonly layer: Layer;
+  readonly composition: Composition;
+  readonly error: string | undefined;
+  readonly onChange: (layer: Layer) => void;
+  readonly readOnly: boolean;
+}
+
+/** Where ice begins: only of use to whoever freezes or starts from frozen, so it is folded away. */
+function IfItFreezes({ layer, composition, error, onChange, readOnly }: IfItFreezesProps) {
+  const units = useUnits();
+  const own = composition.water > 0 ? firstIce(composition) : undefined;
+  const { freezingPointC, ...rest } = layer;
+  return (
+    <details className="fold" open={freezingPointC !== undefined || error !== undefined}>
+      <summary>If it freezes</summary>
+      <div className="fields fields-small">
+        <NumberField
+          label="First ice at"
+          unit="°C"
+          value={freezingPointC ?? null}
+          low={firstIceRange.low}
+          high={firstIceRange.high}
+          optional
+          readOnly={readOnly}
+          error={error}
+          hint={
+            own === undefined || own < firstIceRange.low
+              ? 'Measured, where you know it.'
+              : `Empty: ${showQuantity(own, '°C', units)}, from the composition.`
+          }
+          onChange={(v) => onChange(v === null ? rest : { ...rest, freezingPointC: v })}
+        />
+      </div>
+    </details>
+  );
+}
+
 interface SubstanceProps {
   readonly layer: Layer;
   readonly path: string;
@@ -143,6 +184,13 @@ function Substance({ layer, path, onChange, errorAt, readOnly }: SubstanceProps)
         {sum.ok && errorAt(`${path}.composition`) !== undefined ? (
           <p className="field-error">{errorAt(`${path}.composition`)}</p>
         ) : null}
+        <IfItFreezes
+          layer={layer}
+          composition={composition}
+          error={errorAt(`${path}.freezingPointC`)}
+          onChange={onChange}
+          readOnly={readOnly}
+        />
       </fieldset>
     );
   }

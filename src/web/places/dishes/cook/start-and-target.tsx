@@ -21,7 +21,7 @@ export const StartAndTarget = memo(function StartAndTarget(props: StartAndTarget
         value={startC}
         readOnly={readOnly}
         error={errorAt('startC')}
-        doubt={(v, stated) => doubtTemperature(v, stated, { low: -2, high: 30 })}
+        doubt={(v, stated) => doubtTemperature(v, stated, { low: -25, high: 30 })}
         onChange={(v) => v !== null && onStart(v)}
       />
       <TargetEditor target={target} errorAt={errorAt} readOnly={readOnly} onChange={onTarget} />
