@@ -219,7 +219,7 @@ function basisOf(
     source: 'carslaw-jaeger-1959',
     confidence: 'computed',
   });
-  basis.push(...surfaceBasis(problem, ends, mass));
+  basis.push(...surfaceBasis(problem, ends, mass, march.highest));
   basis.push({
     what: `lethality as 10^((T − ${problem.target.reference} °C)/${problem.target.z} °C) integrated over time`,
     source: 'bigelow-1921',

@@ -3,15 +3,33 @@ import type { Basis } from '../sources.ts';
 import type { StageEnd } from './march.ts';
 import type { CookProblem } from './types.ts';
 
+/** Above this the water of a food boils in any kitchen but in a closed vessel [°C]. */
+const boils = 102;
+
 const assumed = (what: string): Basis => ({ what, source: 'own-assumption', confidence: 'assumption' });
 
 /**
  * What the surface was taken to do [-]: what dries, what condenses, and what of it cannot be known.
  * @param mass of the body [kg, as the water]
+ * @param highest temperature anywhere, ever [°C]
  * Source: own-assumption
  */
-export function surfaceBasis({ stages }: CookProblem, ends: readonly StageEnd[], mass: number): Basis[] {
+export function surfaceBasis(
+  { stages, body }: CookProblem,
+  ends: readonly StageEnd[],
+  mass: number,
+  highest: number,
+): Basis[] {
   const basis: Basis[] = [];
+  const wet = body.layers.some(
+    ({ material }) => 'composition' in material && material.composition.water > 0.1,
+  );
+  if (wet && highest > boils)
+    basis.push(
+      assumed(
+        `parts of the piece get to ${highest.toFixed(0)} °C, where its own water would boil and hold them: neither that nor a crust is computed, and it heats faster here than it will`,
+      ),
+    );
   const dry = stages.filter(({ surface }) => surface?.vapour === undefined);
   if (dry.length > 0)
     basis.push(

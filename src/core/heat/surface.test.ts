@@ -310,6 +310,36 @@ describe('a body behind a surface law', () => {
   });
 });
 
+describe('what an answer says of its surface', () => {
+  const meatOf = (water: number): Body => ({
+    shape: 'cylinder',
+    diameter: 0.05,
+    layers: [
+      {
+        name: 'meat',
+        material: {
+          composition: { water, protein: 0.2, fat: 0.8 - water, carbohydrate: 0, fibre: 0, ash: 0 },
+        },
+      },
+    ],
+  });
+  const said = (stage: Stage, body: Body) =>
+    run(stage, body)
+      .basis.map(({ what }) => what)
+      .join('\n');
+  test('what gets hotter than its water boils is said to, and only that', () => {
+    expect(said(stageOf(180, 400, undefined, 600), meatOf(0.7))).toMatch(/its own water would boil/);
+    expect(said(stageOf(95, 400, undefined, 600), meatOf(0.7))).not.toMatch(/would boil/);
+    expect(said(stageOf(180, 400, undefined, 600), meatOf(0.05))).not.toMatch(/would boil/);
+  });
+  test('what dries is said by how much, and that a third of the weight is too much', () => {
+    const oven: Surface = { vapour: { pressure: sea, partial: 1500, activity: 1 } };
+    expect(said(stageOf(150, 20, oven, 1200), meatOf(0.7))).toMatch(/[\d.]+ % of the weight dries off/);
+    expect(said(stageOf(230, 40, oven, 7200), meatOf(0.7))).toMatch(/NOT VALID: more than a third/);
+    expect(said(stageOf(95, 400, undefined, 600), meatOf(0.7))).toMatch(/no evaporation/);
+  });
+});
+
 describe('what cannot be', () => {
   const vapour = { pressure: sea, relative: 0.5, activity: 1 };
   test.each<[string, number, number, Surface, RegExp]>([

@@ -88,6 +88,7 @@ export function CookPanel({ kitchen, dish, method, step, onChange, readOnly }: C
   );
   const measured = useMemo(() => overlaid.map(curveOf), [overlaid]);
   const errorAt = useMemo(() => errorsOf(programme, kind), [programme, kind]);
+  const lostPct = useMemo(() => (fine === null ? nothing : lostOf(fine)), [fine]);
   const put = usePuts(edit);
   const kitchenId = kitchen.id;
   const beside = useCallback(
@@ -127,6 +128,8 @@ export function CookPanel({ kitchen, dish, method, step, onChange, readOnly }: C
         beside={beside}
         ranges={cooking.ranges}
         from={draft.kind === 'cook' || !programme.ok ? 0 : programme.cookStages}
+        run={programme.ok ? programme.stages : noStages}
+        lostPct={lostPct}
       />
       {draft.kind === 'cook' ? (
         <>
@@ -200,6 +203,13 @@ export function CookPanel({ kitchen, dish, method, step, onChange, readOnly }: C
     </div>
   );
 }
+
+const noStages: readonly StageInput[] = [];
+const nothing: readonly undefined[] = [];
+
+/** What dries off in each stage, in % of the weight; nothing where no vapour is exchanged. */
+const lostOf = ({ result }: Cooked): (number | undefined)[] =>
+  result.stages.map(({ water }) => (water === undefined ? undefined : (100 * water.lost) / result.mass));
 
 /** One setter for each part of the step; they stay the same from render to render, so that scrubbing redraws no field. */
 function usePuts(edit: Edit<Cook | Chill>) {

@@ -28,6 +28,8 @@ export interface MediumFieldsProps {
   readonly onChange: (stage: StageInput) => void;
   readonly errorAt: ErrorAt;
   readonly readOnly: boolean;
+  /** A step before has wrapped the piece. */
+  readonly wrappedBefore: boolean;
 }
 
 export function MediumFields(props: MediumFieldsProps) {
@@ -56,7 +58,7 @@ function HeightField({ stage, path, onChange, errorAt, readOnly }: MediumFieldsP
       readOnly={readOnly}
       error={errorAt(`${path}.altitudeM`)}
       onChange={(v) => onChange(underPressure(stage, v === null ? {} : { altitudeM: v }))}
-      hint="Above the sea; left empty: at it"
+      hint="Left empty: sea level"
     />
   );
 }
@@ -133,10 +135,10 @@ const measureHints = {
   wetBulbC: 'What a wet probe reads in it',
 } as const;
 
-function VapourFields({ stage, path, onChange, errorAt, readOnly }: MediumFieldsProps) {
+function VapourFields({ stage, path, onChange, errorAt, readOnly, wrappedBefore }: MediumFieldsProps) {
   const measure = measureOf(stage);
   const humid = isHumid(stage);
-  const wetness = wetnessOf(stage);
+  const wetness = wrappedBefore ? 'wrapped' : wetnessOf(stage);
   return (
     <>
       <Choice
@@ -161,7 +163,8 @@ function VapourFields({ stage, path, onChange, errorAt, readOnly }: MediumFields
         <Choice
           label="The surface"
           value={wetness}
-          readOnly={readOnly}
+          readOnly={readOnly || wrappedBefore}
+          {...(wrappedBefore ? { hint: 'By a step before' } : {})}
           options={[
             { value: 'wet', label: 'wet, and dries' },
             { value: 'drier', label: 'less than wet' },

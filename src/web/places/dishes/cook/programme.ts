@@ -1,6 +1,7 @@
 /** From the method and the step as it is being edited to what the engine is asked, or what stands in the way. */
 
 import type { z } from 'zod';
+import type { StageInput } from '../../../../contract/body.ts';
 import { stageRanges } from '../../../../contract/media-range.ts';
 import { chillStepOf, cookStepOf, programmeInputOf, programmeOf } from '../../../../contract/method-cook.ts';
 import { InputProblems, type Problem } from '../../../../contract/problem.ts';
@@ -27,6 +28,8 @@ export type Programme =
       readonly chill: Chill | undefined;
       /** Its stages at both ends of their media's published ranges. */
       readonly ranges: readonly StageRange[];
+      /** Its stages as they are run: wraps of the steps before included. */
+      readonly stages: readonly StageInput[];
       /** Equal for equal problems. */
       readonly key: string;
     }
@@ -58,13 +61,15 @@ export function programmeWith(method: Method, step: Cook | Chill): Programme {
     };
   try {
     const { problem, cookStages } = programmeOf(edited, cook.id);
+    const { stages } = programmeInputOf(edited, cook.id);
     return {
       ok: true,
       problem,
       cookStages,
       cook,
       chill: chillStepOf(edited, cook.id),
-      ranges: stageRanges(programmeInputOf(edited, cook.id).stages, problem),
+      ranges: stageRanges(stages, problem),
+      stages,
       key: JSON.stringify(problem),
     };
   } catch (error) {

@@ -38,6 +38,8 @@ const usualEnd: Record<UntilKind, number> = { min: 20, coldestC: 70, warmestC: 5
 interface StageFieldsProps extends MediumFieldsProps {
   readonly number: number;
   readonly minutes: RangeMinutes | undefined;
+  /** What dries off in it, in % of the weight, once known. */
+  readonly lostPct: number | undefined;
 }
 
 export function StageFields(props: StageFieldsProps) {
@@ -96,7 +98,7 @@ export function StageFields(props: StageFieldsProps) {
           onChange={(v) => v !== null && onChange({ ...stage, until: untilOf(kind, v) })}
         />
       </div>
-      <StageRange stage={stage} minutes={props.minutes} />
+      <StageRange stage={stage} minutes={props.minutes} lostPct={props.lostPct} />
     </>
   );
 }

@@ -26,6 +26,10 @@ describe('a change of medium', () => {
       expect(() => surroundingsOf(between, 'stage')).not.toThrow();
     }
   });
+  test('beside what glows or is ladled the air is a kitchen’s, not that of the oven before', () => {
+    const hot = { ...withMedium(steam, 'fan oven'), mediumC: 200 };
+    for (const name of ['radiant grill', 'ladled fat']) expect(withMedium(hot, name).mediumC).toBe(30);
+  });
   test('a kitchen’s height stays, what only the old medium had goes, the name follows', () => {
     const oven = withMeasure(withMedium({ ...steam, altitudeM: 900 }, 'fan oven'), 'humidityPct');
     const fried = withMedium(oven, 'frying oil');

@@ -41,7 +41,12 @@ export function withMedium(stage: StageInput, name: string): StageInput {
   const { medium: _, mediumLog: __, ...kept } = plain(stage);
   if (name === OWN) return { ...kept, hWm2K: stage.hWm2K ?? before?.h ?? 100, mediumC: stage.mediumC ?? 100 };
   const next: Medium = media[name as MediumName];
-  const fits = stage.mediumC !== undefined && stage.mediumC >= next.coldest && stage.mediumC <= next.hottest;
+  // Beside what glows or is ladled the air is a kitchen's, whatever came before.
+  const fits =
+    next.needs === undefined &&
+    stage.mediumC !== undefined &&
+    stage.mediumC >= next.coldest &&
+    stage.mediumC <= next.hottest;
   const mediumC = fits ? stage.mediumC : (next.usual ?? Math.round((next.coldest + next.hottest) / 2));
   const moved = {
     ...kept,

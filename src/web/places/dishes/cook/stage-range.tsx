@@ -3,6 +3,7 @@ import type { StageInput } from '../../../../contract/body.ts';
 import { publishedRange } from '../../../../contract/media-range.ts';
 import { stageBasis } from '../../../../contract/stage-basis.ts';
 import type { RangeMinutes } from '../../../../core/method/media-range.ts';
+import { plainNumber } from '../../../../core/units.ts';
 import { Basis } from '../../../parts/basis.tsx';
 import { rangeWords } from './range-words.ts';
 import { namedMedium } from './stage-medium.ts';
@@ -17,9 +18,11 @@ function StageBasis({ stage }: { readonly stage: StageInput }) {
 export function StageRange({
   stage,
   minutes,
+  lostPct,
 }: {
   readonly stage: StageInput;
   readonly minutes: RangeMinutes | undefined;
+  readonly lostPct: number | undefined;
 }) {
   const range = namedMedium(stage) === undefined ? undefined : publishedRange(stage);
   const words = minutes === undefined || range === undefined ? null : rangeWords(minutes, range);
@@ -27,11 +30,18 @@ export function StageRange({
     <div className="stage-range small">
       {range === undefined ? null : (
         <p>
-          {range.dry ? 'The air alone' : 'Its surface coefficient'}: {range.usual} W/(m² K), published from{' '}
-          {range.low} to {range.high}.
+          {range.dry ? 'The air alone' : 'Its surface coefficient'}: {range.usual} W/(m² K),{' '}
+          {range.dry ? 'reckoned' : 'published'} from {range.low} to {range.high}.
         </p>
       )}
       <p aria-live="polite">{words}</p>
+      {lostPct === undefined ? null : (
+        <p>
+          {lostPct < 0.05
+            ? 'Nothing dries off.'
+            : `Dries off: ${plainNumber(lostPct, 1)} % of the weight, if the surface stays as wet as that.`}
+        </p>
+      )}
       <StageBasis stage={stage} />
     </div>
   );

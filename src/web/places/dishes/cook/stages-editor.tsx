@@ -19,6 +19,9 @@ export interface StagesEditorProps {
   /** What the ranges of the media mean in minutes, by index of the whole programme's stages; the first here is number `from`. */
   readonly ranges: readonly RangeMinutes[];
   readonly from: number;
+  /** The stages as they are run, wraps of the steps before included, and what dries off in each [% of the weight]. */
+  readonly run: readonly StageInput[];
+  readonly lostPct: readonly (number | undefined)[];
 }
 
 const newStage = (kind: 'cook' | 'chill'): StageInput =>
@@ -35,6 +38,8 @@ export const StagesEditor = memo(function StagesEditor({
   beside,
   ranges,
   from,
+  run,
+  lostPct,
 }: StagesEditorProps) {
   const change = (index: number, stage: StageInput) =>
     onChange(stages.map((s, i) => (i === index ? stage : s)));
@@ -67,6 +72,8 @@ export const StagesEditor = memo(function StagesEditor({
               errorAt={errorAt}
               readOnly={readOnly}
               minutes={ranges.find((row) => row.stage === from + i)}
+              wrappedBefore={run[from + i]?.wrapped === true && stage.wrapped !== true}
+              lostPct={lostPct[from + i]}
               onChange={(next) => change(i, next)}
             />
             {readOnly ? null : beside?.(stage, (next) => change(i, next))}
