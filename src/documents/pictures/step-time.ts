@@ -29,7 +29,7 @@ export function stepTime(step: Step): StepTime {
   const plain = { handsMin: step.handsMin, waitMin: 0, open: false, upTo: false };
   switch (step.kind) {
     case 'cure':
-      return { ...plain, waitMin: step.h * 60 };
+      return { ...plain, waitMin: (step.h + (step.rest?.h ?? 0)) * 60 };
     case 'rinse and dry':
       return { ...plain, waitMin: step.rinseMin + step.dryMin };
     case 'cook':

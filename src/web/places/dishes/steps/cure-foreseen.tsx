@@ -2,13 +2,14 @@
 import { cureCautions } from '../../../../contract/cure-cautions.ts';
 import { brineFor, type MethodCure, nitriteOfStep, rinsing } from '../../../../contract/method-cure.ts';
 import type { StepOf } from '../../../../contract/steps.ts';
+import { saltCarried } from '../../../../core/method/salt-carried.ts';
 import { diffusivityBasis, skinBasis } from '../../../../core/properties/brine.ts';
 import { brineReading } from '../../../../core/properties/brine-readings.ts';
 import type { Foreseen as ForeseenCure } from '../../../../core/salt/foresee.ts';
 import { evenSalt } from '../../../../core/salt/target.ts';
 import type { Basis as BasisItem } from '../../../../core/sources.ts';
 import { formatQuantity, plainNumber } from '../../../../core/units.ts';
-import { neededWords, saltWords, spanWords } from '../../../../documents/salt-words.ts';
+import { activityWords, neededWords, saltWords, spanWords } from '../../../../documents/salt-words.ts';
 import { Basis } from '../../../parts/basis.tsx';
 import { Button } from '../../../parts/button.tsx';
 import { Caution } from '../../../parts/caution.tsx';
@@ -98,6 +99,7 @@ function Answer(props: CureForeseenProps & { readonly foreseen: ForeseenCure; re
   const end = foreseen.result.history.at(-1);
   if (end === undefined) return null;
   const even = evenWords(foreseen);
+  const carried = saltCarried(foreseen);
   const { stages } = foreseen.result;
   const left = stages.reduce((sum, s) => sum + s.undissolvedKg, 0);
   return (
@@ -140,6 +142,11 @@ function Answer(props: CureForeseenProps & { readonly foreseen: ForeseenCure; re
           brushed off.
         </p>
       ) : null}
+      <p>
+        Later steps may count on no more than {saltWords(carried.waterPhase)} salt in the water, a_w{' '}
+        {activityWords(carried.waterPhase)} by salt: the least salted place
+        {foreseen.slowest === null ? '' : ', where the salt is slow'}. What safety rests on is measured.
+      </p>
       <WantedWords {...props} />
       <Caution place={kitchen.place}>
         <ul className="caution-list">
