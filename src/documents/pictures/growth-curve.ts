@@ -60,7 +60,8 @@ export function growthCurveScene(lines: readonly GrowthLine[], options: GrowthCu
   }
   const { unit, per } = clockOf(end);
   const tick = niceStep(end / per / (width < 420 ? 3 : 6));
-  for (let v = 0; v * per <= end * 1.0001; v += tick)
+  // The last stretch of the axis is left to its unit.
+  for (let v = 0; x(v * per) <= width - right - 34; v += tick)
     marks.push(text(x(v * per), height - 10, number(v, tick < 1 ? 1 : 0), 'faded', 'middle'));
   marks.push(text(width - right, height - 10, unit, 'faded', 'end'));
   marks.push({
@@ -82,10 +83,13 @@ export function growthCurveScene(lines: readonly GrowthLine[], options: GrowthCu
       points: thinned(points),
       stroke: { ink, width: 2, ...(dash === undefined ? {} : { dash }) },
     });
-    if (right > 20)
-      marks.push(
-        text(width - right + 6, ends[i]! + 4, `${name} ${upTo(increase.at(-1) ?? 0)}`, ink, 'start'),
-      );
+    // Beside the end of its line where there is room, else above it.
+    const words = `${name} ${upTo(increase.at(-1) ?? 0)}`;
+    marks.push(
+      right > 20
+        ? text(width - right + 6, ends[i]! + 4, words, ink, 'start')
+        : text(width - right - 2, ends[i]! - 5, words, ink, 'end'),
+    );
   });
   return {
     width,
@@ -93,7 +97,7 @@ export function growthCurveScene(lines: readonly GrowthLine[], options: GrowthCu
     title,
     marks,
     table: {
-      head: ['', 'log10 above the start at the end', 'after'],
+      head: ['Course', 'log10 above the start at the end', 'after'],
       rows: lines.map((l) => [
         l.name,
         upTo(l.increase.at(-1) ?? 0),

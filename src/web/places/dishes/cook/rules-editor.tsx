@@ -45,7 +45,8 @@ function asks(rule: Rule, peakC: number | null): string | null {
   const C = Math.floor(peakC * 10 + 1e-9) / 10;
   const s = timeAsked(rule, C);
   if (!Number.isFinite(s)) return `At ${C} °C, the hottest the coldest point gets, no time is enough for it.`;
-  return `At ${C} °C, the hottest the coldest point gets, it asks for ${s === 0 ? 'no time' : s < 90 ? `${Math.ceil(s)} s` : timeWords(s)}.`;
+  const time = s < 90 ? `${Math.ceil(s)} s` : timeWords(s);
+  return `At ${C} °C, the hottest the coldest point gets, ${s === 0 ? 'it is met at once' : `it asks for ${time}`}.`;
 }
 
 export const RulesEditor = memo(function RulesEditor(props: RulesEditorProps) {

@@ -110,6 +110,8 @@ function Told({
   readonly width: number;
 }) {
   const rise = (answer: GrowAnswer) => answer.history.log10.map((x) => x - (answer.history.log10[0] ?? 0));
+  // How far the published set is known to be out stands in the open; the rest is folded.
+  const known = findGrowthOrganism(grow.organism)?.sets.find((set) => set.id === grow.set)?.cautions ?? [];
   const lag = grow.h0 > 0;
   const most = grow.log10IncreaseWithoutLag;
   const lines = [
@@ -154,12 +156,19 @@ function Told({
         })}
         caption={`log10 above the start. ${grow.name}, ${grow.setTitle}.`}
       />
+      {known.map((c) => (
+        <p key={c} className="small">
+          {c}
+        </p>
+      ))}
       <details className="fold">
         <summary>What must be read with this</summary>
         <ul className="fold-list">
-          {grow.cautions.map((c) => (
-            <li key={c}>{c}</li>
-          ))}
+          {grow.cautions
+            .filter((c) => !known.includes(c))
+            .map((c) => (
+              <li key={c}>{c}</li>
+            ))}
         </ul>
       </details>
       <Basis items={grow.basis} title="What the growth rests on" />

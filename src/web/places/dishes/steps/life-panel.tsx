@@ -121,9 +121,12 @@ export function LifePanel(form: StepForm<StepOf<'keep'>>) {
             </>
           )}
           <Caution place={kitchen.place}>
-            {answer.cautions.map((c) => (
-              <p key={c}>{c}</p>
-            ))}
+            {answer.cautions
+              // The place's own words for this stand below.
+              .filter((c) => !c.startsWith('Advice, not a licence'))
+              .map((c) => (
+                <p key={c}>{c}</p>
+              ))}
           </Caution>
           <Basis items={answer.basis} title={`What the days of ${dish.name} rest on`} />
         </section>
