@@ -131,6 +131,14 @@ body, a filling in its skin, and a piece moved from steam to air to ice.`,
       '-',
       1e-9,
     );
+    scipys(
+      'cylinder whose surface is at the medium: the middle at six Fo',
+      [0.05, 0.1, 0.2, 0.3, 0.5, 1].map(
+        (Fo) => [theta('cylinder', 1e6, Fo, 0), scipy(`cylinder Bi inf Fo ${Fo} centre`)] as const,
+      ),
+      '-',
+      1e-5,
+    );
     const both = [
       ['slab', 1, 0.5],
       ['slab', 10, 0.5],

@@ -81,6 +81,10 @@ for shape, Bi, Fo in [("slab", 1, 0.5), ("slab", 10, 0.5), ("sphere", 1, 0.5), (
     for name, x in (("centre", 0), ("surface", 1)):
         keep(f"{shape} Bi {Bi} Fo {Fo} {name}", theta(shape, Bi, Fo, x))
 
+z0 = np.array([brentq(j0, (k + 0.7) * np.pi, (k + 0.8) * np.pi, xtol=1e-15) for k in range(120)])
+for Fo in (0.05, 0.1, 0.2, 0.3, 0.5, 1):
+    keep(f"cylinder Bi inf Fo {Fo} centre", np.sum(2 / (z0 * j1(z0)) * np.exp(-(z0**2) * Fo)))
+
 # --- A cylinder and a sphere of food, 5 °C into 100 °C ----------------------------------------------------------------
 K, RHO, CP = 0.48, 1050, 3500
 ALPHA = K / RHO / CP
