@@ -107,15 +107,28 @@ describe('verdictOf', () => {
     expect(verdict.doubts[0]!.what).toMatch(/did not close/);
   });
 
-  test('started frozen it is unknown, since ice is not modelled; frozen only after the cook it still holds', () => {
+  test('started frozen it needs longer; with constant properties, which know no ice, it is unknown', () => {
+    const thawed = problemOf(1500, {});
     const frozen = problemOf(1500, { start: -10 });
-    expect(verdictOf(frozen, run(frozen), 2).word).toBe('unknown');
-    const chilledHard = problemOf(1500, {
+    const [before, after] = [verdictOf(thawed, run(thawed), 2), verdictOf(frozen, run(frozen), 2)];
+    expect(after.doubts).toEqual([]);
+    expect(after.got).toBeLessThan(before.got);
+    const constant = {
+      ...frozen,
+      body: {
+        ...frozen.body,
+        layers: [{ name: 'meat', material: { properties: { k: 0.5, rho: 1050, cp: 3500 } } }],
+      },
+    };
+    expect(verdictOf(constant, run(constant), 2).word).toBe('unknown');
+    const chilledHard = {
+      ...constant,
+      start: 5,
       stages: [
-        { name: 'steam', medium: 100, h: 1000, until: { kind: 'time', s: 1500 } },
-        { name: 'blast', medium: -30, h: 40, until: { kind: 'time', s: 5400 } },
+        { name: 'steam', medium: 100, h: 1000, until: { kind: 'time', s: 1500 } as const },
+        { name: 'blast', medium: -30, h: 40, until: { kind: 'time', s: 5400 } as const },
       ],
-    });
+    };
     const result = run(chilledHard);
     expect(Math.min(...result.history.coldest)).toBeLessThan(-0.5);
     expect(verdictOf(chilledHard, result, 1).word).toBe('holds');

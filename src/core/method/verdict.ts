@@ -136,7 +136,7 @@ export function historyAt(t: Float64Array, column: Float64Array, at: number): nu
   return span > 0 ? column[low] + ((column[high] - column[low]) * (at - t[low])) / span : column[high];
 }
 
-/** Below this a food may begin to freeze, which the engine does not model [°C]. */
+/** Below this a food may begin to freeze, which constant properties do not know [°C]. */
 const FREEZING = -0.5;
 
 /** Was nothing frozen up to the moment at which the lethality was had? What comes later cannot take it away again. */

@@ -1,6 +1,6 @@
 /** The piece as the engine sees it: cut through, scrubbed through time. The last answer stays when the input is wrong, and says so. */
 import { useMemo } from 'react';
-import type { History } from '../../../../core/heat/types.ts';
+import { historyAt } from '../../../../core/method/verdict.ts';
 import { rampOf } from '../../../../documents/pictures/cut-through.ts';
 import { useUnits } from '../../../kitchen.tsx';
 import { CutThroughView } from '../../../pictures/cut-through-view.tsx';
@@ -16,23 +16,14 @@ export interface PicturePanelProps {
   readonly onTime: (s: number) => void;
 }
 
-/** Share of ice at a time, straight between the points of the history; null where the programme freezes nothing. */
-function iceAt({ t, ice }: History, time: number): number | null {
-  if (ice === undefined) return null;
-  let i = 1;
-  while (i + 1 < t.length && (t[i] ?? 0) < time) i++;
-  const [t0 = 0, t1 = 0, ice0 = 0, ice1 = 0] = [t[i - 1], t[i], ice[i - 1], ice[i]];
-  const s = t1 > t0 ? Math.min(1, Math.max(0, (time - t0) / (t1 - t0))) : 1;
-  return ice0 + s * (ice1 - ice0);
-}
-
 export function PicturePanel({ cooked, current, time, onTime }: PicturePanelProps) {
   const [box, width] = useWidth<HTMLDivElement>();
   const units = useUnits();
   const { result, problem } = cooked;
   const { low, high } = rampOf(result);
   const ramp = useMemo(() => ({ low, high }), [low, high]);
-  const ice = iceAt(result.history, time);
+  const { t, ice: course } = result.history;
+  const ice = course === undefined ? null : historyAt(t, course, time);
   return (
     <figure className="cook-picture">
       {current ? null : (
