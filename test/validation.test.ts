@@ -2,6 +2,9 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
+import { holds, type Row } from '../examples/case.ts';
+import { measured } from '../examples/figures.ts';
+import { staleness } from '../examples/stale.ts';
 import { cite, sources } from '../src/core/sources.ts';
 
 const report = readFileSync(join(import.meta.dirname, '../docs/validation.md'), 'utf8');
@@ -84,5 +87,56 @@ describe('docs/validation.md', () => {
         expect(letter, row.join(' | ')).toBeDefined();
         expect(new RegExp(`^(<br>)?${letter}: .{3,}`, 'm').test(text), row.join(' | ')).toBe(true);
       }
+  });
+});
+
+describe('staleness', () => {
+  const page = 'a\n| what | 69.9 °C | *69.95* | *−3.1·10⁻⁷* |\nb';
+  test('a page that says the same stands, and one whose last place moved', () => {
+    expect(staleness(page, page)).toEqual([]);
+    expect(staleness(page, page.replace('*69.95*', '*69.96*'))).toEqual([]);
+  });
+  test.each([
+    ['a computed number that moved', page.replace('*69.95*', '*72.00*')],
+    ['another expected number', page.replace('69.9 °C', '69.8 °C')],
+    ['another word', page.replace('what', 'which')],
+    ['a row more', page.replace('b', '| more | 1 | *1* | *0* |\nb')],
+    ['a row less', page.replace('\nb', '')],
+    ['another power of ten', page.replace('10⁻⁷', '10⁻⁵')],
+  ])('%s is found', (_, now) => {
+    expect(staleness(page, now).length).toBeGreaterThan(0);
+  });
+});
+
+describe('a row', () => {
+  const row: Row = {
+    quantity: 'q',
+    source: 'choi-okos-1986',
+    confidence: 'read',
+    expected: 10,
+    ours: 10.4,
+    tolerance: 0.5,
+    unit: 'K',
+    why: 'because',
+  };
+  test('holds within its tolerance and not beyond', () => {
+    expect(holds(row)).toBe(true);
+    expect(holds({ ...row, ours: 10.6 })).toBe(false);
+    expect(holds({ ...row, ours: Number.NaN })).toBe(false);
+    expect(holds({ ...row, expected: { low: 9, high: 10 }, tolerance: 0.5 })).toBe(true);
+    expect(holds({ ...row, expected: { low: 9, high: 9.8 }, tolerance: 0.5 })).toBe(false);
+  });
+  test('that is known to differ fails when it differs otherwise, or no more', () => {
+    const differs = { by: 2, why: 'because' };
+    expect(holds({ ...row, ours: 12, differs })).toBe(true);
+    expect(holds({ ...row, ours: 12.3, differs })).toBe(false);
+    expect(holds({ ...row, ours: 8, differs })).toBe(false);
+    expect(holds({ ...row, ours: 10.1, differs })).toBe(false);
+    expect(holds({ ...row, ours: Number.NaN, differs })).toBe(false);
+  });
+  test('is printed no finer than its tolerance is worth', () => {
+    expect(measured(69.948274, { ...row, tolerance: 0.05 })).toBe('69.948');
+    expect(measured(4.4e-9, { ...row, tolerance: 0.05 })).toBe('0');
+    expect(measured(2638897.76, { ...row, tolerance: 6 })).toBe('2638897.8');
   });
 });
