@@ -4,8 +4,8 @@ import type { Place } from '../contract/records.ts';
 import type { StepOf } from '../contract/steps.ts';
 import type { Foreseen } from '../core/salt/foresee.ts';
 import { cite } from '../core/sources.ts';
-import { number } from './format.ts';
-import { activityWords, neededWords, saltWords, spanWords } from './salt-words.ts';
+import { duration, number } from './format.ts';
+import { activityWords, saltWords, spanWords } from './salt-words.ts';
 
 /** A cure step with the engine's answer, or why there is none. */
 export type CuredStep =
@@ -25,7 +25,7 @@ function saltText(foreseen: Foreseen): string {
   if (end === undefined) return '';
   const slow =
     foreseen.slowest === null ? '' : `, ${saltWords(foreseen.slowest.coreWaterPhase)} where the salt is slow`;
-  return `After ${neededWords(end.t)} in all the middle has ${saltWords(end.coreWaterPhase)} salt in its water${slow}, the mean ${saltWords(end.meanWaterPhase)}; water activity in the middle by salt ${activityWords(end.coreWaterPhase)}. The middle has gone nine tenths of its way after ${spanWords(foreseen.even)}. Computed, not measured.`;
+  return `After ${duration(end.t / 60)} in all the middle has ${saltWords(end.coreWaterPhase)} salt in its water${slow}, the mean ${saltWords(end.meanWaterPhase)}; water activity in the middle by salt ${activityWords(end.coreWaterPhase)}. The middle has gone nine tenths of its way after ${spanWords(foreseen.even)}. Computed, not measured.`;
 }
 
 /** Null where nothing has been reckoned and there is no nitrite. */

@@ -38,7 +38,9 @@ describe('saltFrontScene', () => {
     const points = front?.kind === 'polyline' ? front.points : [];
     expect(points[0]?.[1]).toBeCloseTo(points.at(-1)?.[1] ?? Number.NaN, 9);
     expect(points.every(([x, y]) => Number.isFinite(x) && Number.isFinite(y) && x > 0 && x < 600)).toBe(true);
-    expect(scene.table?.rows.length).toBeGreaterThan(6);
+    const depths = scene.table?.rows.map(([depth]) => Number.parseFloat(depth ?? '')) ?? [];
+    expect(depths).toHaveLength(9);
+    expect(depths.every((d, i) => i === 0 || d > (depths[i - 1] ?? 0))).toBe(true);
     expect(toSvg(scene)).toContain('<svg');
   });
 

@@ -102,10 +102,17 @@ export function saltFrontTable(
 ): NonNullable<Scene['table']> {
   const moment = saltAt(cured, time);
   const { depths } = cured;
-  const every = Math.max(1, Math.floor((depths.length - 1) / 8));
-  const rows = (moment?.waterPhase ?? [])
-    .map((waterPhase, i) => ({ waterPhase, depth: depths[i] ?? 0, i }))
-    .filter(({ i }) => i % every === 0 || i === depths.length - 1)
+  const extent = depths.at(-1) ?? 0;
+  // The places nearest to nine even steps from the surface to the middle: the engine's own lie close under the surface.
+  const wanted = Array.from({ length: 9 }, (_, k) => (extent * k) / 8);
+  const nearest = wanted.map((depth) =>
+    depths.reduce(
+      (best, d, i) => (Math.abs(d - depth) < Math.abs((depths[best] ?? 0) - depth) ? i : best),
+      0,
+    ),
+  );
+  const rows = [...new Set(nearest)]
+    .map((i) => ({ waterPhase: moment?.waterPhase[i] ?? 0, depth: depths[i] ?? 0 }))
     .map(({ waterPhase, depth }) => [
       lengthText(depth, units),
       pct(waterPhase),

@@ -9,6 +9,7 @@ import type { Foreseen as ForeseenCure } from '../../../../core/salt/foresee.ts'
 import { evenSalt } from '../../../../core/salt/target.ts';
 import type { Basis as BasisItem } from '../../../../core/sources.ts';
 import { formatQuantity, plainNumber } from '../../../../core/units.ts';
+import { duration } from '../../../../documents/format.ts';
 import { activityWords, neededWords, saltWords, spanWords } from '../../../../documents/salt-words.ts';
 import { Basis } from '../../../parts/basis.tsx';
 import { Button } from '../../../parts/button.tsx';
@@ -105,7 +106,7 @@ function Answer(props: CureForeseenProps & { readonly foreseen: ForeseenCure; re
   return (
     <>
       <table className="salt-table">
-        <caption>At the end, after {neededWords(end.t)}</caption>
+        <caption>At the end, after {duration(end.t / 60)}</caption>
         <thead>
           <tr>
             <th scope="col">Where</th>

@@ -2,7 +2,8 @@
 import type { SaltState } from '../../../../core/salt/cure.ts';
 import type { Foreseen } from '../../../../core/salt/foresee.ts';
 import { plainNumber } from '../../../../core/units.ts';
-import { activityWords, neededWords, saltWords, spanWords } from '../../../../documents/salt-words.ts';
+import { duration } from '../../../../documents/format.ts';
+import { activityWords, saltWords, spanWords } from '../../../../documents/salt-words.ts';
 import type { EngineFault } from '../../../workers/engine-messages.ts';
 
 export interface EvenWords {
@@ -20,7 +21,7 @@ export function evenWords({ even, result, ranged }: Foreseen): EvenWords {
       ? ''
       : `The middle has ${saltWords(end.coreWaterPhase)} salt in its water, the mean is ${saltWords(end.meanWaterPhase)}.`;
   if (even.usual === null) return { state: 'not yet', word: 'No salt on its way to the middle', why: middle };
-  const when = `The middle has gone nine tenths of its way after ${spanWords(even)}; the programme takes ${neededWords(total)}.`;
+  const when = `The middle has gone nine tenths of its way after ${spanWords(even)}; all of it takes ${duration(total / 60)}.`;
   if (even.usual > total) return { state: 'not yet', word: 'Not even yet', why: `${middle} ${when}` };
   if (ranged && (even.slowest === null || even.slowest > total))
     return { state: 'not yet', word: 'Even, unless the salt is slow', why: `${middle} ${when}` };
