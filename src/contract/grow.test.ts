@@ -148,7 +148,7 @@ describe('runGrow refuses, naming the place', () => {
 describe('runLimits', () => {
   test('answers as its own schema says, for every organism', () => {
     for (const { id } of growthOrganisms) {
-      const answer = runLimits({ organism: id, C: 20, pH: 6.5, waterActivity: 0.99, waterPhaseSaltPct: 1 });
+      const answer = runLimits({ organism: id, C: 35, pH: 6.5, waterActivity: 0.99, waterPhaseSaltPct: 1 });
       expect(LimitsAnswer.parse(answer)).toEqual(answer);
       expect(answer.growthPossible).toBe(true);
       expect(answer.limits.length).toBe(4);

@@ -35,3 +35,19 @@ describe('checkGrowthLimits', () => {
     expect(checkGrowthLimits('salmonella', {})).toEqual([]);
   });
 });
+
+describe('organisms known by their limits alone', () => {
+  const can = (organism: string, place: Parameters<typeof checkGrowthLimits>[1]) =>
+    checkGrowthLimits(organism, place).every((limit) => limit.growthPossible);
+  test('stand at the edges that keeping cold rests on', () => {
+    expect(can('clostridium-botulinum-non-proteolytic', { C: 3.3 })).toBe(true);
+    expect(can('clostridium-botulinum-non-proteolytic', { C: 3 })).toBe(false);
+    // The widest of two tables: 0.965, though guidance counts 0.97.
+    expect(can('clostridium-botulinum-non-proteolytic', { waterActivity: 0.966 })).toBe(true);
+    expect(can('clostridium-botulinum-non-proteolytic', { waterActivity: 0.964 })).toBe(false);
+    expect(can('clostridium-botulinum-proteolytic', { C: 9.9 })).toBe(false);
+    expect(can('yersinia-enterocolitica', { C: -1.3 })).toBe(true);
+    expect(can('campylobacter', { C: 29 })).toBe(false);
+    expect(can('shigella', { C: 6 })).toBe(false);
+  });
+});

@@ -32,7 +32,7 @@ function range(factor: Factor, row: GrowthLimits): readonly [number, number] | u
     case 'pH':
       return row.pH;
     case 'waterActivity':
-      return [row.waterActivity, Number.POSITIVE_INFINITY];
+      return row.waterActivity === undefined ? undefined : [row.waterActivity, Number.POSITIVE_INFINITY];
     case 'waterPhaseSalt':
       return row.waterPhaseSalt === undefined ? undefined : [Number.NEGATIVE_INFINITY, row.waterPhaseSalt];
   }

@@ -8,9 +8,9 @@ export interface GrowthLimits {
   readonly organism: string;
   /** Temperatures [°C]. */
   readonly C?: readonly [low: number, high: number];
-  readonly pH: readonly [low: number, high: number];
+  readonly pH?: readonly [low: number, high: number];
   /** The least water activity. */
-  readonly waterActivity: number;
+  readonly waterActivity?: number;
   /** The most salt in the water phase, mass fraction. */
   readonly waterPhaseSalt?: number;
   readonly source: string;
@@ -74,6 +74,53 @@ export const growthLimits: readonly GrowthLimits[] = [
     pH: [4, 10],
     waterActivity: 0.83,
     waterPhaseSalt: 0.2,
+    ...fda,
+  },
+  { organism: 'campylobacter', C: [32, 45], pH: [4.9, 9], waterActivity: 0.987, ...icmsf },
+  {
+    organism: 'campylobacter',
+    C: [30, 45],
+    pH: [4.9, 9.5],
+    waterActivity: 0.987,
+    waterPhaseSalt: 0.017,
+    ...fda,
+  },
+  // The table gives about 5 % salt in place of a water activity.
+  { organism: 'yersinia-enterocolitica', C: [-1.3, 42], pH: [4.2, 9.6], ...icmsf },
+  {
+    organism: 'yersinia-enterocolitica',
+    C: [-1.3, 42],
+    pH: [4.2, 10],
+    waterActivity: 0.945,
+    waterPhaseSalt: 0.07,
+    ...fda,
+  },
+  { organism: 'clostridium-botulinum-proteolytic', C: [10, 50], pH: [4.7, 9], waterActivity: 0.93, ...icmsf },
+  {
+    organism: 'clostridium-botulinum-proteolytic',
+    C: [10, 48],
+    pH: [4.6, 9],
+    waterActivity: 0.935,
+    waterPhaseSalt: 0.1,
+    ...fda,
+  },
+  // Its highest temperature and pH are not in that table.
+  { organism: 'clostridium-botulinum-non-proteolytic', waterActivity: 0.965, ...icmsf },
+  {
+    organism: 'clostridium-botulinum-non-proteolytic',
+    C: [3.3, 45],
+    pH: [5, 9],
+    waterActivity: 0.97,
+    waterPhaseSalt: 0.05,
+    ...fda,
+  },
+  { organism: 'shigella', C: [6.1, 47.1], pH: [4.9, 9.34], waterPhaseSalt: 0.0518, ...icmsf },
+  {
+    organism: 'shigella',
+    C: [6.1, 47.1],
+    pH: [4.8, 9.3],
+    waterActivity: 0.96,
+    waterPhaseSalt: 0.052,
     ...fda,
   },
 ];

@@ -265,6 +265,19 @@ export const growthOrganisms: readonly GrowthOrganism[] = [
   { id: 'bacillus-cereus', name: 'Bacillus cereus', sets: [] },
   { id: 'escherichia-coli', name: 'pathogenic Escherichia coli', sets: [] },
   {
+    id: 'clostridium-botulinum-non-proteolytic',
+    name: 'Clostridium botulinum, non-proteolytic (grows in the cold, without air)',
+    sets: [],
+  },
+  {
+    id: 'clostridium-botulinum-proteolytic',
+    name: 'Clostridium botulinum, proteolytic (without air)',
+    sets: [],
+  },
+  { id: 'yersinia-enterocolitica', name: 'Yersinia enterocolitica', sets: [] },
+  { id: 'campylobacter', name: 'Campylobacter jejuni', sets: [] },
+  { id: 'shigella', name: 'Shigella', sets: [] },
+  {
     id: 'staphylococcus-aureus',
     name: 'Staphylococcus aureus',
     sets: [

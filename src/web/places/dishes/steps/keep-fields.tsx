@@ -9,6 +9,7 @@ import { LifePanel } from './life-panel.tsx';
 import { mixSums } from './mix-sums.ts';
 import type { StepForm } from './step-form.ts';
 import { StepRulesEditor } from './step-rules-editor.tsx';
+import { WhoGrows } from './who-grows.tsx';
 
 type Keep = StepOf<'keep'>;
 
@@ -122,6 +123,12 @@ export function KeepFields(form: StepForm<Keep>) {
           </p>
         </GrowthPanel>
       )}
+      <WhoGrows
+        C={step.maxC}
+        pH={step.pH ?? null}
+        waterActivity={waterActivity}
+        waterPhaseSalt={step.waterPhaseSaltPct === undefined ? null : step.waterPhaseSaltPct / 100}
+      />
       <StepRulesEditor {...(form as unknown as StepForm<Keep | StepOf<'finish'>>)} />
     </>
   );
