@@ -104,7 +104,7 @@ export class Conduction implements StoredSystem {
     law.surround(outside);
     let sum = 0;
     for (let b = 0; b < exposed.length; b++) {
-      law.at(T[exposed[b]]);
+      law.read(T[exposed[b]]);
       const q = area[b] * law.q;
       if (flow !== undefined) flow[exposed[b]] = q;
       sum += q;
@@ -146,7 +146,7 @@ export class Conduction implements StoredSystem {
     const { law } = this;
     for (let b = 0; b < exposed.length; b++) {
       // The law stands in the surroundings that it was last asked about: those of this step or of the one before.
-      law?.at(T[exposed[b]]);
+      law?.read(T[exposed[b]]);
       a[diagonal + exposed[b] * width] += (law?.fall ?? h) * area[b];
     }
     for (const { material, quad, node, count } of this.runs)

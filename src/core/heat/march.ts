@@ -111,7 +111,7 @@ export class March {
     const limit = start + (until.kind === 'time' ? until.s : (until.atMost ?? longest));
     const course = courseOf(stage.medium, this.settings.logTolerance);
     this.body.h = stage.h;
-    const law = lawOf(stage);
+    const law = lawOf(stage, typeof stage.medium === 'number');
     this.body.law = law;
     const firstStep = this.steps.length;
     const condition = until.kind === 'time' ? undefined : until;
@@ -231,8 +231,12 @@ export class March {
     // Where something freezes a slope says little: more tries, and half of the length where it points before the step.
     const most = this.body.corners === undefined ? 4 : 16;
     for (let tries = 1; tries <= most; tries++) {
-      if (h < whole && !this.attempt(h).converged)
-        throw new Error(`the step that ends a stage at ${this.t + h} s did not converge`);
+      // A step that does not come to an answer is tried at half its length: what then is missing is marched by `finish`.
+      while (h < whole && !this.attempt(h).converged) {
+        h /= 2;
+        if (h < 1e-9 * Math.max(1, this.t))
+          throw new Error(`the step that ends a stage at ${this.t + h} s did not converge`);
+      }
       if (until.kind === 'lethality') return h;
       const { T, slope } = this.stepper;
       const heating = until.kind === 'coldest';
@@ -357,8 +361,11 @@ export class March {
   /** The dense output says that the condition holds here; short steps until the state itself says so. */
   private finish(until: Exclude<Until, { kind: 'time' }>, limit: number): boolean {
     for (let tries = 0; tries < 60 && !this.holds(until) && this.t < limit; tries++) {
-      const h = Math.min(limit - this.t, Math.max(1e-3, this.deficit(until)) * 1.2 ** tries);
-      if (!this.attempt(h).converged) return false;
+      let h = Math.min(limit - this.t, Math.max(1e-3, this.deficit(until)) * 1.2 ** tries);
+      while (!this.attempt(h).converged) {
+        h /= 2;
+        if (h < 1e-9 * Math.max(1, this.t)) return false;
+      }
       this.accept(h);
     }
     return this.holds(until);

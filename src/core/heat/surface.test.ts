@@ -135,6 +135,23 @@ describe('SurfaceLaw', () => {
     expect(lawAt(15, bare, 85, 30 + 1e-3 * q).q).toBeCloseTo(q, 3);
   });
 
+  test('read is at, to less than the coefficient a hundredth of a kelvin makes, also after the surroundings change', () => {
+    const surface: Surface = {
+      vapour: { pressure: sea, relative: 0.6, activity: 1, condensate: 5000 },
+      radiators: [{ emissivity: 0.9 }],
+      resistance: 3e-4,
+    };
+    const [steady, exact] = [new SurfaceLaw(15, surface, true), new SurfaceLaw(15, surface)];
+    for (const medium of [85, 150])
+      for (const T of [-4.33, 4, 20.04, 61.27, 99.9, 140]) {
+        for (const law of [steady, exact]) law.surround(medium);
+        steady.read(T);
+        exact.at(T);
+        expect(Math.abs(steady.q - exact.q)).toBeLessThan(0.01 * (exact.fall + 1));
+        expect(Math.abs(steady.settled - exact.settled)).toBeLessThan(1e-5);
+      }
+  });
+
   test('at boiling and saturated it is steam: the film of condensate alone', () => {
     const boiling = 99.9743;
     const steam: Surface = { vapour: { pressure: sea, relative: 1, activity: 1, condensate: 5000 } };

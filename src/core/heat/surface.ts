@@ -25,6 +25,9 @@ function partialPressure({ pressure, relative, partial }: Vapour, C: number): nu
     : relative * Math.min(pressure, lookUp(pressureTable(), C).value);
 }
 
+/** Where `read` tabulates [°C], and how closely. */
+const tabled = { low: -100, perDegree: 10, cells: 4200 } as const;
+
 /** ln(1 − s) of a share of vapour, continued straight. */
 const logOfRest = (s: number) =>
   s < nearBoiling ? Math.log(1 - s) : Math.log(1 - nearBoiling) - (s - nearBoiling) / (1 - nearBoiling);
@@ -60,6 +63,7 @@ function behind(T: number, resistance: number, flow: (x: number) => Falling): nu
 /**
  * The law of one stage. `surround` says how warm the medium is, `at` how warm the food's surface; then `q` is the heat that goes in
  * [W/m²], `fall` how fast it falls as the surface warms [W/(m² K)], `settled` the water that settles (negative: dries off) [kg/(m² s)].
+ * `read` is `at` for who asks thousands of times: in steady surroundings straight between temperatures a tenth of a kelvin apart.
  */
 export class SurfaceLaw {
   q = 0;
@@ -67,7 +71,11 @@ export class SurfaceLaw {
   settled = 0;
   private readonly h: number;
   private readonly surface: Surface;
+  private readonly steady: boolean;
   private C = Number.NaN;
+  /** Heat and water at the temperatures between which `read` runs straight; not a number where nobody has asked yet. */
+  private heats: Float64Array | undefined;
+  private waters: Float64Array | undefined;
   /** Of the vapour: kg/(m² s) for each unit of the logarithm, the logarithm far off, its pressure [Pa]. */
   private exchange = 0;
   private far = 0;
@@ -77,14 +85,17 @@ export class SurfaceLaw {
   private readonly outer = (T: number) => this.face(T);
   private readonly wet = (T: number) => this.condensing(T);
 
-  constructor(h: number, surface: Surface) {
+  /** @param steady its surroundings stay as they are first told */
+  constructor(h: number, surface: Surface, steady = false) {
     this.h = h;
     this.surface = surface;
+    this.steady = steady;
   }
 
   surround(C: number): void {
     if (C === this.C) return;
     this.C = C;
+    this.heats = undefined;
     const { vapour } = this.surface;
     if (vapour === undefined) return;
     this.partial = partialPressure(vapour, C);
@@ -106,6 +117,31 @@ export class SurfaceLaw {
     const { value, fall } = this.face(face);
     this.q = value;
     this.fall = fall / (1 + R * fall);
+  }
+
+  read(T: number): void {
+    const x = (T - tabled.low) * tabled.perDegree;
+    if (!(this.steady && x >= 0 && x < tabled.cells)) {
+      this.at(T);
+      return;
+    }
+    this.heats ??= new Float64Array(tabled.cells + 1).fill(Number.NaN);
+    this.waters ??= new Float64Array(tabled.cells + 1);
+    const { heats, waters } = this;
+    const cell = Math.floor(x);
+    if (Number.isNaN(heats[cell])) this.tabulate(cell);
+    if (Number.isNaN(heats[cell + 1])) this.tabulate(cell + 1);
+    const rise = heats[cell + 1] - heats[cell];
+    const share = x - cell;
+    this.q = heats[cell] + share * rise;
+    this.fall = Math.max(0, -rise * tabled.perDegree);
+    this.settled = waters[cell] + share * (waters[cell + 1] - waters[cell]);
+  }
+
+  private tabulate(cell: number): void {
+    this.at(tabled.low + cell / tabled.perDegree);
+    if (this.heats !== undefined) this.heats[cell] = this.q;
+    if (this.waters !== undefined) this.waters[cell] = this.settled;
   }
 
   /** Heat into the outer face at its temperature. */
@@ -191,8 +227,8 @@ export class SurfaceLaw {
 }
 
 /** The law of a stage [W/(m² K), W/m²]; none where its film is all there is. Source: own-computation */
-export function lawOf(stage: Pick<Stage, 'h' | 'surface'>): SurfaceLaw | undefined {
-  return stage.surface === undefined ? undefined : new SurfaceLaw(stage.h, stage.surface);
+export function lawOf(stage: Pick<Stage, 'h' | 'surface'>, steady = false): SurfaceLaw | undefined {
+  return stage.surface === undefined ? undefined : new SurfaceLaw(stage.h, stage.surface, steady);
 }
 
 /**

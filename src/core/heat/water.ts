@@ -27,7 +27,7 @@ export function waterWithin(steps: readonly StepRecord[], law: SurfaceLaw, body:
       law.surround(m0 + s * (m1 - m0));
       for (let b = 0; b < exposed.length; b++) {
         const i = exposed[b];
-        law.at(hermite(s, h, T0[i], T1[i], d0[i], d1[i]));
+        law.read(hermite(s, h, T0[i], T1[i], d0[i], d1[i]));
         const kg = gauss3.w[g] * h * area[b] * law.settled;
         if (kg < 0) lost -= kg;
         else settled += kg;
