@@ -1,9 +1,10 @@
 /** `sure`: what may vary about a cook, and how a drawn piece is put in its place. */
 import { z } from 'zod';
 import { cutAt, type SpreadKind } from '../core/method/sure-surface.ts';
-import { type MediumName, media } from '../core/properties/media.ts';
+import { media, mediumNamed } from '../core/properties/media.ts';
 import { CookInput, toProblem } from './cook.ts';
 import { accept, InputProblems, type Problem, pathText } from './problem.ts';
+import { boilingOf } from './surroundings.ts';
 
 const MeanSd = z.strictObject({ mean: z.number(), sd: z.number().min(0) });
 const LowHigh = z
@@ -114,14 +115,16 @@ function put(target: unknown, keys: readonly Key[], value: number): void {
   at[keys.at(-1) ?? ''] = value;
 }
 
-/** A medium of the table is never hotter or colder than it can be. */
-function keepMedia(input: CookInput): void {
-  for (const stage of input.stages) {
+/** A medium of the table is never hotter or colder than it can be; one that boils in the open no hotter than it boils. */
+function keepMedia(input: CookInput, nominal: CookInput): void {
+  input.stages.forEach((stage, i) => {
     if (stage.medium === undefined || !Object.hasOwn(media, stage.medium) || stage.mediumC === undefined)
-      continue;
-    const { coldest, hottest } = media[stage.medium as MediumName];
-    stage.mediumC = Math.min(hottest, Math.max(coldest, stage.mediumC));
-  }
+      return;
+    const { coldest, hottest, boils } = mediumNamed(stage.medium);
+    const drawn = nominal.stages[i]?.mediumC ?? stage.mediumC;
+    const most = boils === true ? Math.min(hottest, Math.max(drawn, boilingOf(stage))) : hottest;
+    stage.mediumC = Math.min(most, Math.max(coldest, stage.mediumC));
+  });
 }
 
 /** Fractions that were drawn stay as drawn; the others of the same mixture make room. */
@@ -240,7 +243,7 @@ export function studyOf(input: unknown): Study {
     });
     thicken(cook.body, thicker);
     keepSums(cook, nominal, variables);
-    keepMedia(cook);
+    keepMedia(cook, nominal);
     return { cook, probeError, late };
   };
   const study = { nominal, variables, stage, confidence, samples, pieces, seed, rules, draw };

@@ -178,10 +178,15 @@ describe('studyOf', () => {
     expect(Object.values(drawn ?? {}).reduce((a, b) => a + b, 0)).toBeCloseTo(1, 12);
   });
 
-  test('a medium of the table is drawn no hotter than it can be', () => {
-    const stage = { name: 'steam', medium: 'steam', mediumC: { mean: 124, sd: 2 }, until: { min: 20 } };
-    const study = studyOf(slab({ stages: [stage] }));
-    expect(study.draw([130]).cook.stages[0]?.mediumC).toBe(125);
+  test('steam in the open is drawn no hotter than it boils, under pressure no hotter than the table goes', () => {
+    const drawn = (mean: number, value: number) => {
+      const stage = { name: 'steam', medium: 'steam', mediumC: { mean, sd: 1 }, until: { min: 20 } };
+      return studyOf(slab({ stages: [stage] })).draw([value]).cook.stages[0]?.mediumC;
+    };
+    expect(Math.abs((drawn(99.5, 102) ?? 0) - 100)).toBeLessThan(0.1);
+    expect(drawn(99.5, 98)).toBe(98);
+    expect(drawn(99.5, 60)).toBe(90);
+    expect(drawn(120, 124)).toBe(120);
   });
 
   test('thicker grows every size of the piece', () => {

@@ -11,9 +11,10 @@ import type { Food, Method } from '../../../../contract/steps.ts';
 import type { MeasuredCurve } from '../../../../documents/pictures/curves.ts';
 import { Caution } from '../../../parts/caution.tsx';
 import { ChillGrowth } from './chill-growth.tsx';
+import { ChillSize } from './chill-size.tsx';
 import { CookBasis } from './cook-basis.tsx';
-import { MachineChoice } from './machine-choice.tsx';
 import { FoodFields } from './food-fields.tsx';
+import { MachineChoice } from './machine-choice.tsx';
 import { Measured, type Overlay } from './measured.tsx';
 import { PicturePanel } from './picture-panel.tsx';
 import { PieceEditor } from './piece-editor.tsx';
@@ -23,6 +24,7 @@ import { RulesEditor } from './rules-editor.tsx';
 import { Sliders } from './sliders.tsx';
 import { StagesEditor } from './stages-editor.tsx';
 import { StartAndTarget } from './start-and-target.tsx';
+import { Studies } from './studies.tsx';
 import { type Cooked, useCooking } from './use-cooking.ts';
 import { type Edit, useDraft } from './use-draft.ts';
 import { VerdictPanel } from './verdict-panel.tsx';
@@ -175,6 +177,16 @@ export function CookPanel({ kitchen, dish, method, step, onChange, readOnly }: C
       {kind === 'chill' && fine !== null ? (
         <ChillGrowth cooked={fine} product={productOf(subject, whole, draft.id)} />
       ) : null}
+      {draft.kind === 'chill' && programme.ok && draft.stages.length > 0 ? (
+        <ChillSize
+          method={whole}
+          step={draft}
+          rules={answers}
+          warmestC={warmestOf(fine)}
+          shape={programme.cook.body.shape}
+        />
+      ) : null}
+      <Studies method={method} step={draft} cooking={cooking} readOnly={readOnly} onChange={edit} />
       <Measured
         kitchen={kitchen}
         dishId={dish.id}
@@ -229,6 +241,10 @@ function usePuts(edit: Edit<Cook | Chill>) {
     [edit, cook],
   );
 }
+
+/** The warmest point when each stage of the chill step begins [°C]. */
+const warmestOf = (cooked: Cooked | null): number[] =>
+  cooked === null ? [] : cooked.result.stages.slice(cooked.cookStages - 1, -1).map((stage) => stage.warmest);
 
 /** How long each stage lasts by the prediction [min]. */
 const minutesOf = (cooked: Cooked | null): number[] =>
