@@ -89,11 +89,26 @@ export async function readBreakdown(db: Db, kitchenId: string, row: BreakdownRow
       grams,
       cost: paidFor(lot, grams),
     })),
+    made: await madeOf(db, outcome),
     weighings,
     standing: outcome,
     blocking: row.status === 'open' ? [...blocking, ...(whole === null ? [] : [whole])] : [],
     note: row.note,
   };
+}
+
+async function madeOf(db: Db, { nodes }: BreakdownOutcome): Promise<Breakdown['made']> {
+  const ids = nodes.flatMap((n) => n.lotId ?? []);
+  if (ids.length === 0) return [];
+  const rows = await db.select().from(t.lot).where(inArray(t.lot.id, ids)).orderBy(asc(t.lot.code));
+  return rows.map(({ id, code, what, grams, useBy, cost }) => ({
+    lotId: id,
+    code,
+    what,
+    grams,
+    useBy,
+    cost,
+  }));
 }
 
 async function standingInput(

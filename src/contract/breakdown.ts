@@ -1,6 +1,6 @@
 /** Cutting up by weighing: the tree, every weighing, what came out, what it cost. */
 import { z } from 'zod';
-import { ProductClass } from './delivery.ts';
+import { CivilDate, ProductClass } from './delivery.ts';
 import { Id, Instant, Minor, Note, Text } from './quantities.ts';
 
 /** A place in a kitchen's tree. What it is decides what becomes of it when the breakdown is finished. */
@@ -135,6 +135,17 @@ export const Breakdown = z.strictObject({
       code: z.string(),
       what: z.string(),
       grams: z.number(),
+      cost: Minor.nullable(),
+    }),
+  ),
+  /** The lots that were made of it; empty while it is open. */
+  made: z.array(
+    z.strictObject({
+      lotId: Id,
+      code: z.string(),
+      what: z.string(),
+      grams: z.number(),
+      useBy: CivilDate.nullable(),
       cost: Minor.nullable(),
     }),
   ),

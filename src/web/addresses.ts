@@ -12,7 +12,15 @@ export const at = {
   door: () => '/',
   place: (kitchenId: string, slug: PlaceSlug) => `/k/${kitchenId}/${slug}`,
   settings: (kitchenId: string) => `/k/${kitchenId}/settings`,
-  animals: (kitchenId: string, tab: 'parts' | 'lots' | 'suppliers') => `/k/${kitchenId}/animals/${tab}`,
+  animals: (kitchenId: string, tab: 'parts' | 'lots' | 'suppliers' | 'yields') =>
+    `/k/${kitchenId}/animals/${tab}`,
+  breakdowns: (kitchenId: string) => `/k/${kitchenId}/animals/breakdowns`,
+  startBreakdown: (kitchenId: string, lotId?: string) =>
+    `/k/${kitchenId}/animals/breakdowns/start${lotId === undefined ? '' : `?lot=${lotId}`}`,
+  importBreakdowns: (kitchenId: string) => `/k/${kitchenId}/animals/breakdowns/import`,
+  breakdown: (kitchenId: string, breakdownId: string) => `/k/${kitchenId}/animals/breakdowns/${breakdownId}`,
+  finishBreakdown: (kitchenId: string, breakdownId: string) =>
+    `/k/${kitchenId}/animals/breakdowns/${breakdownId}/finish`,
   newDish: (kitchenId: string) => `/k/${kitchenId}/dishes/new`,
   dish: (kitchenId: string, dishId: string) => `/k/${kitchenId}/dishes/${dishId}`,
   step: (kitchenId: string, dishId: string, stepId: string) =>

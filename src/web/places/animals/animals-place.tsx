@@ -1,6 +1,7 @@
 import { Link, Redirect, Route, Switch } from 'wouter';
 import { at } from '../../addresses.ts';
 import { useKitchen } from '../../kitchen.tsx';
+import { BreakdownRooms } from './breakdown/breakdown-rooms.tsx';
 import { Lots } from './lots.tsx';
 import { Parts } from './parts.tsx';
 import { Suppliers } from './suppliers.tsx';
@@ -10,6 +11,7 @@ const base = '/k/:kitchenId/animals';
 const rooms = [
   { slug: 'parts', name: 'Parts' },
   { slug: 'lots', name: 'Lots' },
+  { slug: 'breakdowns', name: 'Breakdown' },
   { slug: 'suppliers', name: 'Suppliers' },
 ] as const;
 
@@ -19,11 +21,12 @@ export function AnimalsPlace() {
   return (
     <div className="page stack-wide">
       <Switch>
-        <Route path={`${base}/:room`}>{({ room }) => <Head room={room} />}</Route>
+        <Route path={`${base}/:room/*?`}>{({ room }) => <Head room={room} />}</Route>
       </Switch>
       <Switch>
         <Route path={`${base}/parts`} component={Parts} />
         <Route path={`${base}/lots`} component={Lots} />
+        <Route path={`${base}/breakdowns/*?`} component={BreakdownRooms} />
         <Route path={`${base}/suppliers`} component={Suppliers} />
         <Route path={base}>
           <Redirect to={at.animals(kitchen.id, 'parts')} replace />
@@ -33,8 +36,7 @@ export function AnimalsPlace() {
         </Route>
       </Switch>
       <p className="quiet measure">
-        Still to come in this place: a supplier’s written specification, deliveries checked against it, and
-        breakdown by weighing.
+        Still to come in this place: a supplier’s written specification and deliveries checked against it.
       </p>
     </div>
   );
@@ -49,7 +51,7 @@ function Head({ room }: { readonly room: string }) {
         {rooms.map((r) => (
           <Link
             key={r.slug}
-            href={at.animals(kitchen.id, r.slug)}
+            href={r.slug === 'breakdowns' ? at.breakdowns(kitchen.id) : at.animals(kitchen.id, r.slug)}
             aria-current={r.slug === room ? 'page' : undefined}
           >
             {r.name}

@@ -1,0 +1,23 @@
+import { Route, Switch } from 'wouter';
+import { Breakdowns } from './breakdowns.tsx';
+import { FinishBreakdown } from './finish-breakdown.tsx';
+import { StartBreakdown } from './start-breakdown.tsx';
+import { BreakdownScreen } from './weigh-screen.tsx';
+
+const base = '/k/:kitchenId/animals/breakdowns';
+
+/** Cutting up: the list, the beginning, the scale, the end. */
+export function BreakdownRooms() {
+  return (
+    <Switch>
+      <Route path={base} component={Breakdowns} />
+      <Route path={`${base}/start`} component={StartBreakdown} />
+      <Route path={`${base}/:breakdownId/finish`}>
+        {({ breakdownId }) => <FinishBreakdown key={breakdownId} breakdownId={breakdownId} />}
+      </Route>
+      <Route path={`${base}/:breakdownId`}>
+        {({ breakdownId }) => <BreakdownScreen key={breakdownId} breakdownId={breakdownId} />}
+      </Route>
+    </Switch>
+  );
+}
