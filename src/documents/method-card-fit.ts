@@ -2,6 +2,7 @@
 
 /** What may be left off, in the order it goes. Limits, weights, cautions and the verdict never go. */
 export const droppable = [
+  { key: 'salt', words: 'the drawing of the salt' },
   { key: 'ribbon', words: 'the ribbon of times' },
   { key: 'story', words: 'the story of the dish' },
   { key: 'citations', words: 'full citations' },
@@ -39,15 +40,17 @@ const all = droppable.length;
 /** Every way to set the card, roomiest first. */
 export const fits: readonly Fit[] = [
   ...sizes.filter((size) => size >= comfortable).map((size) => way(size, 0)),
-  ...[1, 2, 3].map((dropped) => way(comfortable, dropped)),
-  ...sizes.filter((size) => size < comfortable).map((size) => way(size, 3)),
-  ...droppable.slice(3).map((_, i) => way(smallestType, 4 + i)),
+  ...[1, 2, 3, 4].map((dropped) => way(comfortable, dropped)),
+  ...sizes.filter((size) => size < comfortable).map((size) => way(size, 4)),
+  ...droppable.slice(4).map((_, i) => way(smallestType, 5 + i)),
   ...cuts.map((howMost) => way(smallestType, all, howMost)),
 ];
 
-/** What the foot of the card says about what is not on it. */
-export function leftOffText(fit: Fit): string {
-  const gone: string[] = droppable.filter((d) => fit.without.has(d.key)).map((d) => d.words);
+/** What the foot of the card says about what is not on it. `never`: what this card would not have had anyway. */
+export function leftOffText(fit: Fit, never: ReadonlySet<Droppable> = new Set()): string {
+  const gone: string[] = droppable
+    .filter((d) => fit.without.has(d.key) && !never.has(d.key))
+    .map((d) => d.words);
   if (Number.isFinite(fit.howMost)) gone.push('the ends of long instructions (marked …)');
   return gone.length === 0
     ? ''

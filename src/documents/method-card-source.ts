@@ -103,6 +103,7 @@ export const methodCardSource = `${prelude}
         let colour = if s.verdict.colour == "herb" { herb } else if s.verdict.colour == "ember" { ember } else { rust }
         block(above: 0.4em, below: 0.5em, text(weight: 600, fill: colour, s.verdict.word + ". ") + s.verdict.text)
       }
+      if s.picture != none { block(above: 0.4em, below: 0.5em, picture(s.picture)) }
       for l in s.limits { pill(l) }
       if s.checks.len() > 0 { block(above: 0.4em, below: 0.4em, text(size: 0.9em, fill: faded, s.checks.map(c => "□ " + c).join("   "))) }
     },

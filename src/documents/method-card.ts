@@ -1,4 +1,5 @@
 /** The method card: one A4 page for the wall, from which whoever is on shift gets the same result. */
+import { cureProblemOf } from '../contract/method-cure.ts';
 import { standing } from '../contract/standing.ts';
 import { rulesOfStep } from '../contract/step-rules.ts';
 import type { Ask, Step } from '../contract/steps.ts';
@@ -8,7 +9,7 @@ import { type RestsOn, verdictOf } from '../core/method/verdict.ts';
 import { findRule } from '../core/properties/rules.ts';
 import { cite } from '../core/sources.ts';
 import { cookingCautions, deference, placeName } from './cautions.ts';
-import { cureOnCard } from './cure-on-card.ts';
+import { type CuredStep, cureOnCard } from './cure-on-card.ts';
 import { duration, length, moment, number, temperature, tied, type Units, weight, worth } from './format.ts';
 import type { CookedStep, MethodCardData } from './method-card-data.ts';
 import { cut, type Fit, fits, leftOffText } from './method-card-fit.ts';
@@ -16,6 +17,7 @@ import { methodCardSource } from './method-card-source.ts';
 import { curvesScene } from './pictures/curves.ts';
 import { cutThroughScene } from './pictures/cut-through.ts';
 import { methodRibbonScene } from './pictures/method-ribbon.ts';
+import { saltFrontScene } from './pictures/salt-front.ts';
 import type { Scene } from './pictures/scene.ts';
 import { toSvg } from './pictures/svg.ts';
 import { limitText, settingText } from './steps-in-words.ts';
@@ -145,6 +147,17 @@ function reckonedOf(step: Step, data: MethodCardData): number[] {
   return cooked === undefined ? [] : minutes(cooked).slice(cooked.cookStages);
 }
 
+/** The salt across the piece at the end of the cure, to be laid under its step. */
+function saltPicture(step: Step, data: MethodCardData, cured: CuredStep | undefined) {
+  if (step.kind !== 'cure' || cured === undefined || !('foreseen' in cured)) return null;
+  const cure = cureProblemOf(data.version.method, step);
+  const { result } = cured.foreseen;
+  const end = result.history.at(-1);
+  if (cure === null || end === undefined) return null;
+  const { units } = data.kitchen;
+  return picture(saltFrontScene(result, cure.problem.piece, { width: 420, height: 170, units, time: end.t }));
+}
+
 function stepOf(step: Step, i: number, data: MethodCardData, fit: Fit, notes: Notes) {
   const { units } = data.kitchen;
   const { limits, checks } = asksOf(step, units, notes);
@@ -181,6 +194,8 @@ function stepOf(step: Step, i: number, data: MethodCardData, fit: Fit, notes: No
     limits: limits.map((l) => ({ text: l.text, note: fit.without.has('bases') ? 0 : l.note })),
     checks: fit.without.has('checks') ? [] : checks,
     verdict,
+    salted: cured !== undefined && 'foreseen' in cured,
+    picture: fit.without.has('salt') ? null : saltPicture(step, data, cured),
   };
 }
 
@@ -269,7 +284,7 @@ export function methodCard(data: MethodCardData, fit: Fit = fits[0]!): TypstDocu
     cautions: cookingCautions,
     deference: deference(kitchen.place),
     demo: kitchen.demo,
-    leftOff: leftOffText(fit),
+    leftOff: leftOffText(fit, steps.some((s) => s.salted) ? undefined : new Set(['salt'])),
     printed: `Printed ${moment(data.printedAt, kitchen.zone)}. A newer version may have been signed since.`,
   };
   return { name: 'method-card', source: methodCardSource, inputs: { data: JSON.stringify(body) } };
