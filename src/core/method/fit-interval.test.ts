@@ -76,12 +76,12 @@ describe('noiseOf', () => {
   test('white residuals count in full, drifting ones do not', () => {
     const drift = Float64Array.from({ length: 200 }, (_, i) => Math.sin(i / 12));
     const steady = Float64Array.from({ length: 200 }, (_, i) => (i % 2 === 0 ? 0.3 : -0.3));
-    expect(noiseOf(steady, 1)).toMatchObject({ autocorrelation: 0, effective: 200 });
-    expect(noiseOf(drift, 1).autocorrelation).toBeGreaterThan(0.98);
-    expect(noiseOf(drift, 1).effective).toBeLessThan(3);
+    expect(noiseOf(steady, 1, 0.005)).toMatchObject({ autocorrelation: 0, effective: 200 });
+    expect(noiseOf(drift, 1, 0.005).autocorrelation).toBeGreaterThan(0.98);
+    expect(noiseOf(drift, 1, 0.005).effective).toBeLessThan(3);
   });
 
   test('a log without noise is still as uncertain as the engine', () => {
-    expect(noiseOf(new Float64Array(100), 2).variance).toBeCloseTo(100 * 0.005 ** 2, 12);
+    expect(noiseOf(new Float64Array(100), 2, 0.005).variance).toBeCloseTo(100 * 0.005 ** 2, 12);
   });
 });

@@ -4,7 +4,7 @@ import { Cancelled } from '../heat/cook.ts';
 import type { Basis } from '../heat/types.ts';
 import { profileSide, type Spread, spreadOf } from './fit-interval.ts';
 import { type Coordinate, coordinatesOf, type FitParameter, type FitProblem, modelRun } from './fit-model.ts';
-import { type Noise, noiseOf } from './fit-noise.ts';
+import { type Noise, noiseOf, ownError } from './fit-noise.ts';
 
 export type { FitParameter, FitProblem };
 
@@ -78,6 +78,8 @@ const sumOfSquares = (a: ArrayLike<number>, b: ArrayLike<number>) => {
 class Model {
   runs = 0;
   expected = 60;
+  /** What the engine itself may be off [K]. */
+  readonly own: number;
   private readonly mode: 'coarse' | 'fine';
   constructor(
     readonly problem: FitProblem,
@@ -86,7 +88,9 @@ class Model {
   ) {
     const { shape } = problem.body;
     // In one direction the fine mesh costs next to nothing.
-    this.mode = shape === 'revolved' || shape === 'block' ? 'coarse' : 'fine';
+    const meshed = shape === 'revolved' || shape === 'block';
+    this.mode = meshed ? 'coarse' : 'fine';
+    this.own = meshed ? ownError.mesh : ownError.line;
   }
 
   private count(): void {
@@ -152,7 +156,7 @@ function checkFit({ t, C, parameters }: FitProblem): void {
 /**
  * The values that make the engine follow a log best, with 95 % intervals [W/(m² K), -, m].
  *
- *     min Σ(C_i − T(t_i; x))²;  interval: least Σ with x_j held ≤ Σ_min + s²·t²·(1 + ρ)/(1 − ρ)
+ *     min Σ(C_i − T(t_i; x))²;  interval: least Σ with x_j held ≤ Σ_min + t²·(s²·(1 + ρ)/(1 − ρ) + n·own²)
  *
  * @param problem body, start, stages, probe, readings, and what of them to fit
  * @param tools solver of least squares and Student's quantile, handed in
@@ -179,15 +183,18 @@ export function fitLog(problem: FitProblem, tools: FitTools, options: FitOptions
   let defect = new Float64Array(C.length);
   let converged = false;
   let end = model.fine(x);
+  let slopes: Float64Array[] | null = null;
   for (let round = 0; round < 4; round++) {
     const y = C.map((c, i) => c - defect[i]);
+    // After the first search only the small difference of the meshes is left: the slopes at its end will do.
+    const frozen = slopes;
     const found = tools.leastSquares({
       start: x,
       low,
       high,
       y,
       model: model.quick,
-      slopes: model.slopes,
+      slopes: frozen === null ? model.slopes : () => frozen,
       enough: 1e-8 * C.length,
     });
     const moved = Math.max(...found.x.map((v, i) => Math.abs(v - x[i])));
@@ -196,12 +203,13 @@ export function fitLog(problem: FitProblem, tools: FitTools, options: FitOptions
     end = model.fine(x);
     const quick = model.quick(x);
     defect = end.C.map((c, i) => c - quick[i]);
+    if (frozen === null || moved > 0.05) slopes = model.slopes(x);
     if (round > 0 && moved < 2e-3) break;
     if (defect.every((d) => Math.abs(d) < 1e-9)) break;
   }
   const residuals = C.map((c, i) => c - end.C[i]);
-  const noise = noiseOf(residuals, p, options.noise);
-  const slopes = model.slopes(x);
+  const noise = noiseOf(residuals, p, model.own, options.noise);
+  slopes ??= model.slopes(x);
   const spread = spreadOf(slopes, noise.variance);
   const reach = tools.tQuantile(0.975, Math.max(1, noise.effective - p));
   const group =
