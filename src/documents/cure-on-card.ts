@@ -58,6 +58,6 @@ export function cureOnCard(
   if (cured === undefined)
     return within === '' ? null : { word: 'Curing salt', colour: 'ember', text: `${within}${raw}` };
   if ('why' in cured)
-    return { word: 'Salt: not known', colour: 'rust', text: `${within}${cured.why}. ${raw}` };
+    return { word: 'Salt: not known', colour: 'rust', text: `${within}${cured.why} ${raw}` };
   return { word: 'Salt, reckoned', colour: 'ember', text: `${within}${saltText(cured.foreseen)} ${raw}` };
 }

@@ -28,3 +28,40 @@ export function spanWords({ usual, quickest, slowest }: Span): string {
   if (low === null && high === null) return neededWords(usual);
   return `${neededWords(usual)} (${low === null ? 'less' : neededWords(low)} to ${high === null ? 'much longer' : neededWords(high)})`;
 }
+
+const places: readonly (readonly [RegExp, string])[] = [
+  [/skin\.thickness$/, 'The skin'],
+  [/piece\.size$/, 'The piece, across'],
+  [/piece\.water$/, 'Water in the meat'],
+  [/medium\.salt$/, 'The brine’s strength'],
+  [/medium\.mass$/, 'The brine’s weight'],
+  [/temperature$/, 'The temperature'],
+  [/time$/, 'The hours'],
+  [/^wanted/, 'The salt wanted'],
+];
+
+/** A number with its unit as the engine says it, in a kitchen's own. */
+const inKitchenUnits = (words: string, path: string): string =>
+  /(skin\.thickness|piece\.size)$/.test(path)
+    ? words.replaceAll(/(\d[\d.e-]*)( to (\d[\d.e-]*))? m\b/g, (_, a: string, __, b?: string) =>
+        [a, b]
+          .flatMap((n) => (n === undefined ? [] : [plainNumber(Number(n) * 1000, 2)]))
+          .join(' to ')
+          .concat(' mm'),
+      )
+    : /(medium\.salt|piece\.water|wanted)$/.test(path)
+      ? words.replaceAll(/\b0?\.\d+|\b0\b(?! °)/g, (n) => `${plainNumber(Number(n) * 100, 2)} %`)
+      : words;
+
+/** Why the engine would not reckon it: what, found, allowed. */
+export function cureFaultWords(fault: {
+  readonly message: string;
+  readonly path?: string;
+  readonly found?: string;
+  readonly allowed?: string;
+}): string {
+  const { path, found, allowed, message } = fault;
+  if (path === undefined || found === undefined || allowed === undefined) return message;
+  const where = places.find(([pattern]) => pattern.test(path))?.[1] ?? path;
+  return `${where}: ${inKitchenUnits(found, path)}. Allowed: ${inKitchenUnits(allowed, path)}.`;
+}

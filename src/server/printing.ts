@@ -11,6 +11,7 @@ import { foreseeCure } from '../core/salt/foresee.ts';
 import type { BatchRecordData } from '../documents/batch-record.ts';
 import type { CuredStep } from '../documents/cure-on-card.ts';
 import type { MethodCardData } from '../documents/method-card-data.ts';
+import { cureFaultWords } from '../documents/salt-words.ts';
 import { batchRecordPdf, DoesNotFit, methodCardPdf } from './typeset.ts';
 
 export type PrintTask =
@@ -66,7 +67,8 @@ function curesOf(method: MethodCardData['version']['method']): CuredStep[] {
     try {
       return [{ stepId: step.id, foreseen: foreseeCure({ ...cure.problem, withoutNineTenths: true }) }];
     } catch (error) {
-      return [{ stepId: step.id, why: whyNot(error) }];
+      if (!(error instanceof OutOfRange || error instanceof Contradiction)) throw error;
+      return [{ stepId: step.id, why: cureFaultWords(error) }];
     }
   });
 }

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { foreseeCure } from '../../../../core/salt/foresee.ts';
-import { cureFaultWords, evenWords, saltRows } from './cure-words.ts';
+import { evenWords, saltRows } from './cure-words.ts';
 
 const cured = (h: number) =>
   foreseeCure({
@@ -26,29 +26,5 @@ describe('evenWords', () => {
     );
     expect(middle).toBeLessThan(mean!);
     expect(mean).toBeLessThan(surface!);
-  });
-});
-
-describe('cureFaultWords', () => {
-  it('speaks in millimetres and per cent', () => {
-    expect(
-      cureFaultWords({
-        name: 'OutOfRange',
-        message: '',
-        path: 'piece.skin.thickness',
-        found: '0.02 m',
-        allowed: '0.00001 to 0.0095 m',
-      }),
-    ).toBe('The skin: 20 mm. Allowed: 0.01 to 9.5 mm.');
-    expect(
-      cureFaultWords({
-        name: 'OutOfRange',
-        message: '',
-        path: 'stages[0].medium.salt',
-        found: '0.27',
-        allowed: '0 to 0.2633, saturation at 4 °C',
-      }),
-    ).toBe('The brine’s strength: 27 %. Allowed: 0 % to 26.33 %, saturation at 4 °C.');
-    expect(cureFaultWords({ name: 'Error', message: 'broken' })).toBe('broken');
   });
 });

@@ -1,10 +1,8 @@
 /** What a cure comes to, in words; rounded so that nothing looks saltier, drier or sooner than it is. Pure. */
 import type { SaltState } from '../../../../core/salt/cure.ts';
 import type { Foreseen } from '../../../../core/salt/foresee.ts';
-import { plainNumber } from '../../../../core/units.ts';
 import { duration } from '../../../../documents/format.ts';
 import { activityWords, saltWords, spanWords } from '../../../../documents/salt-words.ts';
-import type { EngineFault } from '../../../workers/engine-messages.ts';
 
 export interface EvenWords {
   readonly state: 'neutral' | 'not yet';
@@ -37,36 +35,4 @@ export function saltRows(end: SaltState): readonly (readonly [string, string, st
     row('Mean', end.mean, end.meanWaterPhase),
     row('Surface', end.surface, end.surfaceWaterPhase),
   ];
-}
-
-const places: readonly (readonly [RegExp, string])[] = [
-  [/skin\.thickness$/, 'The skin'],
-  [/piece\.size$/, 'The piece, across'],
-  [/piece\.water$/, 'Water in the meat'],
-  [/medium\.salt$/, 'The brine’s strength'],
-  [/medium\.mass$/, 'The brine’s weight'],
-  [/temperature$/, 'The temperature'],
-  [/time$/, 'The hours'],
-  [/^wanted/, 'The salt wanted'],
-];
-
-/** A number with its unit as the engine says it, in a kitchen's own. */
-const inKitchenUnits = (words: string, path: string): string =>
-  /(skin\.thickness|piece\.size)$/.test(path)
-    ? words.replaceAll(/(\d[\d.e-]*)( to (\d[\d.e-]*))? m\b/g, (_, a: string, __, b?: string) =>
-        [a, b]
-          .flatMap((n) => (n === undefined ? [] : [plainNumber(Number(n) * 1000, 2)]))
-          .join(' to ')
-          .concat(' mm'),
-      )
-    : /(medium\.salt|piece\.water|wanted)$/.test(path)
-      ? words.replaceAll(/\b0?\.\d+|\b0\b(?! °)/g, (n) => `${plainNumber(Number(n) * 100, 2)} %`)
-      : words;
-
-/** Why the engine would not reckon it: what, found, allowed. */
-export function cureFaultWords(fault: EngineFault): string {
-  const { path, found, allowed, message } = fault;
-  if (path === undefined || found === undefined || allowed === undefined) return message;
-  const where = places.find(([pattern]) => pattern.test(path))?.[1] ?? path;
-  return `${where}: ${inKitchenUnits(found, path)}. Allowed: ${inKitchenUnits(allowed, path)}.`;
 }

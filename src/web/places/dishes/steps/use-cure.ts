@@ -2,8 +2,8 @@
 import { useEffect, useRef, useState } from 'react';
 import type { MethodCure } from '../../../../contract/method-cure.ts';
 import type { Foreseen } from '../../../../core/salt/foresee.ts';
+import { cureFaultWords } from '../../../../documents/salt-words.ts';
 import { EngineRefusal, engineLane, type Lane, Stale } from '../../../workers/engine.ts';
-import { cureFaultWords } from './cure-words.ts';
 
 export interface Curing {
   /** The last answer there was, and to what. */
