@@ -84,17 +84,22 @@ function within(name: string, x: number, low: number, high: number, unit: string
 
 /**
  * Density of brine [kg/m³].
- * Equation: ρ = ρ20(w) − A(w)(T − 20), straight between the table's rows.
+ * Equation: ρ = ρ20(w) − A(w)(T − 20) − 0.0064·exp(−w/12)·(T − 20)², ρ20 and A straight between the table's rows.
  * Parameters: saltPct 0–26.4 % of the brine; celsius 0–30 °C.
- * Assumptions: the slope, published about 20 °C, holds from 0 to 30 °C; pure water is from memory; from 26 to 26.4 % the last slope goes on.
- * Checked: against the specific gravity at 60 °F of 20 to 90 degrees of the salometer, to 0.002.
+ * Assumptions: the slope is published about 20 °C; how brine, like water, lies flatter towards 0 °C is a fit of ours to tabulated
+ * volumes of 0 to 30 °C, which it leaves by 0.5 kg/m³ at most; pure water is from memory; from 26 to 26.4 % the last slope goes on.
+ * Checked: against those volumes from 0.6 to 22.6 %, to a thousandth, and against the specific gravity at 60 °F of 20 to 90 degrees
+ * of the salometer, to 0.002.
  * @example brineDensity(10, 20) // → 1070.7
  * Source: brine-density-table
+ * Source: rogers-pitzer-1982
  */
 export function brineDensity(saltPct: number, celsius: number): number {
   within('saltPct', saltPct, 0, 26.4, '%');
   within('celsius', celsius, 0, 30, '°C');
-  return between(densities, saltPct, 1) - between(densities, saltPct, 2) * (celsius - 20);
+  const away = celsius - 20;
+  const curve = 0.0064 * Math.exp(-saltPct / 12);
+  return between(densities, saltPct, 1) - between(densities, saltPct, 2) * away - curve * away * away;
 }
 
 /**
