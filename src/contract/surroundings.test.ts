@@ -87,7 +87,7 @@ describe('surroundingsOf', () => {
       stage({ medium: 'radiant grill', radiantC: 700, radiantShare: 0.4 }),
       's',
     );
-    expect(h).toBe(8);
+    expect(h).toBe(7);
     expect(surface?.radiators).toEqual([{ C: 700, emissivity: 0.4 }, { emissivity: 0.5 }]);
     expect(surroundingsOf(stage({ medium: 'radiant grill', fluxWm2: 5000 }), 's').surface?.flux).toBe(5000);
   });

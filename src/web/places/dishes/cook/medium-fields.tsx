@@ -164,11 +164,13 @@ function VapourFields({ stage, path, onChange, errorAt, readOnly, wrappedBefore 
           label="The surface"
           value={wetness}
           readOnly={readOnly || wrappedBefore}
-          {...(wrappedBefore ? { hint: 'By a step before' } : {})}
+          {...(wetness === 'wrapped'
+            ? { hint: wrappedBefore ? 'By a step before: nothing dries off' : 'Nothing dries off' }
+            : {})}
           options={[
             { value: 'wet', label: 'wet, and dries' },
             { value: 'drier', label: 'less than wet' },
-            { value: 'wrapped', label: 'wrapped: nothing dries off' },
+            { value: 'wrapped', label: 'wrapped' },
           ]}
           onChange={(next: Wetness) => onChange(withWetness(stage, next))}
           error={errorAt(`${path}.wrapped`)}
@@ -200,8 +202,8 @@ function GlowFields({ stage, path, onChange, errorAt, readOnly }: MediumFieldsPr
         value={by}
         readOnly={readOnly}
         options={[
-          { value: 'flux', label: 'by what the food takes up' },
-          { value: 'source', label: 'by how hot it glows' },
+          { value: 'flux', label: 'as taken up' },
+          { value: 'source', label: 'by its glow' },
         ]}
         onChange={(next) => onChange(glowing(stage, next))}
       />

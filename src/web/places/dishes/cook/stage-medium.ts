@@ -125,7 +125,7 @@ export function underPressure(
 /** A grill by the heat that is absorbed, or by what glows. */
 export function glowing(stage: StageInput, by: 'flux' | 'source'): StageInput {
   const { fluxWm2: _, radiantC: __, radiantShare: ___, ...rest } = stage;
-  return by === 'flux' ? { ...rest, fluxWm2: 5000 } : { ...rest, radiantC: 600, radiantShare: 0.4 };
+  return by === 'flux' ? { ...rest, fluxWm2: 5000 } : { ...rest, radiantC: 500, radiantShare: 0.2 };
 }
 
 /** The stage with a key changed, or without it where there is nothing. */
