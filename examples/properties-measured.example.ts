@@ -1,4 +1,6 @@
 import { type Composition, density, specificHeat } from '../src/core/properties/food-components.ts';
+import { frozenHeat, heatOfMelting } from '../src/core/properties/freezing.ts';
+import { freezingFoodNamed } from '../src/core/properties/freezing-points.ts';
 import { conductivity } from '../src/core/properties/mixture-conductivity.ts';
 import type { Example, Row } from './case.ts';
 
@@ -199,6 +201,46 @@ more than twice that, so those tables are too low by 9 to 16 %, which a textbook
               },
             }),
       });
+    const cod = freezingFoodNamed('cod');
+    const btu = { source: 'ashrae-refrigeration-properties', confidence: 'secondary' } as const;
+    rows.push(
+      {
+        ...btu,
+        quantity: 'cod: specific heat above freezing, 0.90 Btu/(lb °F) in a copy of the handbook',
+        expected: 0.9 * 4.1868,
+        ours: specificHeat(cod.composition, 5) / 1000,
+        tolerance: 0.042,
+        unit: 'kJ/(kg K)',
+        why: 'the last printed figure, 0.01 Btu/(lb °F)',
+      },
+      {
+        ...btu,
+        quantity: 'cod: below freezing, 0.51 Btu/(lb °F)',
+        expected: 0.51 * 4.1868,
+        ours: frozenHeat(cod.composition, -40) / 1000,
+        tolerance: 0.042,
+        unit: 'kJ/(kg K)',
+        why: 'the last printed figure, 0.01 Btu/(lb °F)',
+      },
+      {
+        ...btu,
+        quantity: 'cod: heat of freezing, 117 Btu/lb',
+        expected: 117 * 2.326,
+        ours: (cod.composition.water * heatOfMelting) / 1000,
+        tolerance: 2.4,
+        unit: 'kJ/kg',
+        why: 'the last printed figure, 1 Btu/lb',
+      },
+      {
+        ...btu,
+        quantity: 'cod: first ice, 28.0 °F',
+        expected: (28 - 32) / 1.8,
+        ours: cod.freezing,
+        tolerance: 0.06,
+        unit: '°C',
+        why: 'printed to a tenth, in either scale',
+      },
+    );
     for (const [name, food, kJ, by] of handbookHeats)
       rows.push({
         quantity: `${name}: specific heat above freezing, handbook`,
