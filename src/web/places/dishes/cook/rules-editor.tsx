@@ -6,10 +6,12 @@ import { timeAsked } from '../../../../core/microbes/asked-time.ts';
 import type { Rule } from '../../../../core/properties/rule.ts';
 import { findRule } from '../../../../core/properties/rules.ts';
 import { cite } from '../../../../core/sources.ts';
+import type { LengthUnits } from '../../../../documents/pictures/piece-layout.ts';
+import { useUnits } from '../../../kitchen.tsx';
 import { confidenceWord } from '../../../parts/basis.tsx';
 import { Button } from '../../../parts/button.tsx';
 import { Verdict } from '../../../parts/verdict.tsx';
-import { timeWords } from '../../../pictures/words.ts';
+import { temperatureWords, timeWords } from '../../../pictures/words.ts';
 import '../steps/rules.css';
 
 export interface RulesEditorProps {
@@ -40,17 +42,19 @@ function decidingOf(predicted: readonly RuleVerdict[]): string | null {
 }
 
 /** What a rule asks at the hottest the coldest point gets: rules of two places side by side. */
-function asks(rule: Rule, peakC: number | null): string | null {
+function asks(rule: Rule, peakC: number | null, units: LengthUnits): string | null {
   if (peakC === null || (rule.kind !== 'lethality' && rule.kind !== 'hold')) return null;
   const C = Math.floor(peakC * 10 + 1e-9) / 10;
   const s = timeAsked(rule, C);
-  if (!Number.isFinite(s)) return `At ${C} °C, the hottest the coldest point gets, no time is enough for it.`;
+  if (!Number.isFinite(s))
+    return `At ${temperatureWords(C, units)}, the hottest the coldest point gets, no time is enough for it.`;
   const time = s < 90 ? `${Math.ceil(s)} s` : timeWords(s);
-  return `At ${C} °C, the hottest the coldest point gets, ${s === 0 ? 'it is met at once' : `it asks for ${time}`}.`;
+  return `At ${temperatureWords(C, units)}, the hottest the coldest point gets, ${s === 0 ? 'it is met at once' : `it asks for ${time}`}.`;
 }
 
 export const RulesEditor = memo(function RulesEditor(props: RulesEditorProps) {
   const { named, held, around, fixed, kind, predicted, peakC, onChange, readOnly } = props;
+  const units = useUnits();
   const deciding = decidingOf(predicted);
   const rest = around.filter((r) => !held.includes(r.rule.id));
   const usual = rest.filter((r) => r.standing === 'held to');
@@ -75,7 +79,7 @@ export const RulesEditor = memo(function RulesEditor(props: RulesEditorProps) {
           {list.map((entry) => (
             <li key={entry.rule.id} className="rule">
               <Name rule={entry.rule} />
-              <About entry={entry} asks={asks(entry.rule, peakC)} />
+              <About entry={entry} asks={asks(entry.rule, peakC, units)} />
               {entry.standing === 'not for this food' || entry.standing === 'covered' ? null : add(entry)}
             </li>
           ))}
@@ -106,7 +110,7 @@ export const RulesEditor = memo(function RulesEditor(props: RulesEditorProps) {
                   <p className="field-error">It does not speak of this step.</p>
                 )
               ) : (
-                <About entry={entry} asks={held.length > 1 && rule ? asks(rule, peakC) : null} held />
+                <About entry={entry} asks={held.length > 1 && rule ? asks(rule, peakC, units) : null} held />
               )}
               {fixed.has(id) ? (
                 <p className="small quiet">

@@ -4,6 +4,7 @@ import type { StepOf } from '../../../../contract/steps.ts';
 import { saltWaterActivity } from '../../../../core/salt/water-activity.ts';
 import { Choice } from '../../../parts/choice.tsx';
 import { NumberField } from '../../../parts/number-field.tsx';
+import { temperatureWords } from '../../../pictures/words.ts';
 import { GrowthPanel } from './growth-panel.tsx';
 import { LifePanel } from './life-panel.tsx';
 import { mixSums } from './mix-sums.ts';
@@ -110,7 +111,7 @@ export function KeepFields(form: StepForm<Keep>) {
       <LifePanel {...form} />
       {step.maxC <= -18 ? null : (
         <GrowthPanel
-          heading={`What may grow in ${Math.max(1, step.days)} days at ${step.maxC} °C`}
+          heading={`What may grow in ${Math.max(1, step.days)} days at ${temperatureWords(step.maxC, form.kitchen.units)}`}
           organisms={['listeria-monocytogenes']}
           log={log}
           pH={step.pH ?? null}

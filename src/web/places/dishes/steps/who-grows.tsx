@@ -2,6 +2,8 @@
 import { useMemo } from 'react';
 import { checkGrowthLimits, type FactorLimit } from '../../../../core/microbes/growth-limits.ts';
 import { growthOrganisms } from '../../../../core/properties/organisms-growth.ts';
+import { useUnits } from '../../../kitchen.tsx';
+import { temperatureWords } from '../../../pictures/words.ts';
 
 const words: Record<FactorLimit['factor'], string> = {
   C: 'the cold',
@@ -19,6 +21,7 @@ export interface WhoGrowsProps {
 }
 
 export function WhoGrows({ C, pH, waterActivity, waterPhaseSalt }: WhoGrowsProps) {
+  const units = useUnits();
   const rows = useMemo(
     () =>
       growthOrganisms.map(({ id, name }) => {
@@ -37,7 +40,7 @@ export function WhoGrows({ C, pH, waterActivity, waterPhaseSalt }: WhoGrowsProps
   return (
     <details className="fold">
       <summary>
-        {can.length} of {rows.length} organisms can grow at {C} °C
+        {can.length} of {rows.length} organisms can grow at {temperatureWords(C, units)}
       </summary>
       <ul className="fold-list">
         {can.map((r) => (
