@@ -76,6 +76,16 @@ describe('freezing', () => {
     const finer = run(roll, 5, [stage(-35, 30, to(-18, 'warmest'))], { refine: 2, tolerance: 0.002 });
     expect(Math.abs((finer.stages[0]?.end ?? 0) / (frozen.stages[0]?.end ?? 1) - 1)).toBeLessThan(0.005);
   });
+  test('behind a steep front the time converges at first order or better as the mesh is refined', () => {
+    const ends = [0.25, 0.5, 1].map(
+      (refine) =>
+        run(roll, 5, [stage(-35, 300, to(-18, 'warmest'))], { refine, tolerance: 0.001 }).stages[0]?.end ??
+        Number.NaN,
+    );
+    const [coarse = Number.NaN, middle = Number.NaN, fine = Number.NaN] = ends;
+    expect(Math.log2((coarse - middle) / (middle - fine))).toBeGreaterThan(1);
+    expect(Math.abs(middle - fine) / fine).toBeLessThan(0.002);
+  });
   test('thawing takes longer than freezing under the same difference: ice conducts better than meat', () => {
     const thaw = run(roll, -10, [stage(18, 500, to(0, 'coldest'))]);
     const freeze = run(roll, 0, [stage(-22, 500, to(-10, 'warmest'))]);
