@@ -23,6 +23,23 @@ describe('the rule book', () => {
     for (const rule of rules)
       if (rule.confidence === 'common practice') expect(rule.type).not.toBe('statutory');
   });
+  test('says of every rule where and at which step it speaks, and what it may stand for there', () => {
+    for (const { id, scope } of rules) {
+      expect(scope.steps.length, id).toBeGreaterThan(0);
+      // What one is held to is always held to somewhere; a single hazard's rule never stands for another.
+      if (scope.role === 'usual') expect(scope.places.length, id).toBeGreaterThan(0);
+      if (scope.role !== 'instead') expect(scope.insteadOf ?? [], id).toEqual([]);
+      for (const other of scope.insteadOf ?? []) {
+        const usual = findRule(other);
+        expect(usual?.scope.role, `${id} for ${other}`).toBe('usual');
+        expect(scope.places.every((place) => usual?.scope.places.includes(place))).toBe(true);
+        expect(scope.steps.some((step) => usual?.scope.steps.includes(step))).toBe(true);
+      }
+    }
+  });
+  test('never holds anybody to a model', () => {
+    for (const rule of rules) if (rule.type === 'model') expect(rule.scope.role, rule.id).toBe('beside');
+  });
   test('holds rows that rise in temperature and fall in time', () => {
     for (const rule of rules) {
       if (rule.kind !== 'hold') continue;
