@@ -1,5 +1,6 @@
 /** The piece and its programme as the headless contract and the dish's cook step both write them (millimetres, minutes, °C). */
 import { z } from 'zod';
+import { freezingFoods } from '../core/properties/freezing-points.ts';
 import { Composition, celsius, millimetres, minutes } from './quantities.ts';
 
 export const LayerInput = z
@@ -16,6 +17,8 @@ export const LayerInput = z
       .optional(),
     /** First ice, where it is known better than from the composition: salt, sugar and drying lower it. */
     freezingPointC: celsius(-10, -0.1).optional(),
+    /** Instead of it, a food of the table whose first ice it has. */
+    freezesAs: z.enum(Object.keys(freezingFoods) as [string, ...string[]]).optional(),
   })
   .refine((l) => (l.composition === undefined) !== (l.properties === undefined), {
     message: 'either composition or properties, not both',
@@ -23,7 +26,14 @@ export const LayerInput = z
   .refine((l) => l.freezingPointC === undefined || l.composition !== undefined, {
     path: ['freezingPointC'],
     message: 'none beside constant properties, which know no ice: give the composition',
-  });
+  })
+  .refine(
+    (l) => l.freezesAs === undefined || (l.composition !== undefined && l.freezingPointC === undefined),
+    {
+      path: ['freezesAs'],
+      message: 'either freezingPointC or freezesAs, and only beside a composition',
+    },
+  );
 
 const layers = z.array(LayerInput).min(1).max(4);
 const size = millimetres(1, 2_000);
@@ -73,7 +83,18 @@ export const StageInput = z.strictObject({
     .optional(),
   /** Film, mould wall, cloth between medium and food, in series with the surface coefficient [m² K/W]. */
   resistanceM2KW: z.number().min(0).max(1).optional(),
-  /** Nothing can dry off the food: film, bag, foil, a lid on it. */
+  /** What lies between medium and food, by its name in the table of wraps: in series too, and nothing dries off through it. */
+  wraps: z
+    .array(
+      z.strictObject({
+        of: z.string().max(40),
+        thicknessMm: z.number().positive().max(99),
+        layers: z.int().min(1).max(100).optional(),
+      }),
+    )
+    .max(8)
+    .optional(),
+  /** Nothing can dry off the food: film, bag, foil, a lid on it. Default: whether `wraps` has any. */
   wrapped: z.boolean().optional(),
   /** Where the kitchen is, or the pressure in the vessel: what steam, boiling water and humid air follow. Default sea level. */
   altitudeM: z.number().min(-450).max(6_000).optional(),

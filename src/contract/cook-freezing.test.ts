@@ -48,6 +48,16 @@ describe('cook through freezing', () => {
     expect(lower.basis.map((b) => b.what)).toContain('first ice of filling at -4.0 °C, as given');
     expect(lower.stages[0]?.endMin).not.toBeCloseTo(answer.stages[0]?.endMin ?? 0, 1);
   });
+  test('a first ice of the table is taken by the food’s name, and said', () => {
+    const as = runCook(layer({ freezesAs: 'egg white' }));
+    expect(as.basis.map((b) => b.what).join()).toContain(
+      'first ice of filling at -0.6 °C, that of egg white',
+    );
+    expect(problemsOf(layer({ freezesAs: 'unicorn' }))[0]?.path).toBe('body.layers[0].freezesAs');
+    expect(problemsOf(layer({ freezesAs: 'cod', freezingPointC: -2 }))[0]?.path).toBe(
+      'body.layers[0].freezesAs',
+    );
+  });
   test('a first ice out of range, or beside constant properties, is refused by its path', () => {
     expect(problemsOf(layer({ freezingPointC: -20 }))[0]?.path).toBe('body.layers[0].freezingPointC');
     const constant = { kWmK: 0.5, rhoKgM3: 1050, cpJkgK: 3500 };

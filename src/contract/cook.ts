@@ -111,6 +111,7 @@ export function toBody(body: BodyInput): Body {
       name: layer.name,
       ...(layer.thicknessMm === undefined ? {} : { thickness: metres(layer.thicknessMm) }),
       ...(layer.freezingPointC === undefined ? {} : { freezing: layer.freezingPointC }),
+      ...(layer.freezesAs === undefined ? {} : { freezesAs: layer.freezesAs }),
       material:
         layer.composition === undefined
           ? {

@@ -8,6 +8,23 @@ const freezingStarts = -0.5;
 /** The ice is stated for this coldest by its author's comparison [°C]. */
 const coldestIce = -45;
 
+function firstIceBasis(layer: Layer, C: number): Basis {
+  const at = `first ice of ${layer.name} at ${C.toFixed(1)} °C`;
+  if (layer.freezing !== undefined)
+    return { what: `${at}, as given`, source: 'user-input', confidence: 'assumption' };
+  if (layer.freezesAs !== undefined)
+    return {
+      what: `${at}, that of ${layer.freezesAs} in the handbook’s table, raw and unsalted`,
+      source: 'ashrae-refrigeration-properties',
+      confidence: 'memory',
+    };
+  return {
+    what: `${at}, from its composition (Pham); such points stray by up to 1 K: give a measured one where it matters`,
+    source: 'pham-1996',
+    confidence: 'secondary',
+  };
+}
+
 /**
  * What an answer rests on where a programme goes below a first ice [°C].
  * @param layers of the body
@@ -25,16 +42,7 @@ export function freezingBasis(
   layers.forEach((layer, i) => {
     const freezing = materials[i].freezing;
     if (freezing === undefined || lowest >= freezing.freezing) return;
-    const at = `first ice of ${layer.name} at ${freezing.freezing.toFixed(1)} °C`;
-    basis.push(
-      layer.freezing === undefined
-        ? {
-            what: `${at}, from its composition (Pham); such points stray by up to 1 K: give a measured one where it matters`,
-            source: 'pham-1996',
-            confidence: 'secondary',
-          }
-        : { what: `${at}, as given`, source: 'user-input', confidence: 'assumption' },
-    );
+    basis.push(firstIceBasis(layer, freezing.freezing));
   });
   if (frozen.length > 0)
     basis.push(

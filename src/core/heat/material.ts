@@ -9,6 +9,7 @@ import {
 } from '../properties/food-components.ts';
 import { canFreeze, type FreezingFood, firstIce, freezingFood } from '../properties/freezing-food.ts';
 import { frozenDensity } from '../properties/freezing-mixture.ts';
+import { freezingFoodNamed } from '../properties/freezing-points.ts';
 import { conductivity } from '../properties/mixture-conductivity.ts';
 import type { Layer } from './types.ts';
 
@@ -72,15 +73,19 @@ function tabulated(low: number, step: number, cells: number, { k, c, between }: 
 const plainCells = Math.round((tableRange.high - tableRange.low) / tableRange.step);
 
 /**
- * The first ice that a layer is computed with [°C]: given, or from its composition; none where it has no water that could freeze.
+ * The first ice that a layer is computed with [°C]: given, of a food of the table, or from its composition; none where it has no water that could freeze.
  * @param layer with a composition; constant properties have none
  * Source: pham-1996
  */
-export function freezingPointOf(layer: Layer): number | undefined {
+export function freezingPointOf(layer: Layer, path = 'layer'): number | undefined {
   if (!('composition' in layer.material)) return undefined;
   const food = normalised(layer.material.composition);
   if (!(food.water > 0)) return undefined;
-  const point = layer.freezing ?? firstIce(food);
+  const point =
+    layer.freezing ??
+    (layer.freezesAs === undefined
+      ? firstIce(food)
+      : freezingFoodNamed(layer.freezesAs, `${path}.freezesAs`).freezing);
   return canFreeze(food, point) ? point : undefined;
 }
 
@@ -105,7 +110,7 @@ export function materialOf(layer: Layer, path = 'layer', span?: Span): Material 
     return { name: layer.name, low, step, cells: plainCells, table, rho: () => rho, composed: false };
   }
   const food = normalised(layer.material.composition, `${path}.composition`);
-  const point = freezingPointOf(layer);
+  const point = freezingPointOf(layer, path);
   if (span !== undefined && point !== undefined && span.lowest < point)
     return freezingMaterial(layer.name, food, freezingFood(food, point), span);
   // Beyond what the functions cover they are looked up at the nearer end.

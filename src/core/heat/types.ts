@@ -21,6 +21,8 @@ export interface Layer {
   readonly material: { readonly composition: Composition } | { readonly properties: ConstantProperties };
   /** First ice [°C]; from the composition where it is not given. Constant properties do not freeze. */
   readonly freezing?: number;
+  /** Instead of it, a food of the table of first ices by its name. */
+  readonly freezesAs?: string;
 }
 
 export interface ProfilePoint {

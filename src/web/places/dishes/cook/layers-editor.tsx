@@ -1,8 +1,10 @@
 /** One to four layers from the outside in, each by its composition or by constant properties. */
 import type { Composition } from '../../../../contract/quantities.ts';
 import { firstIce, firstIceRange } from '../../../../core/properties/freezing-food.ts';
+import { freezingFoods } from '../../../../core/properties/freezing-points.ts';
 import { useUnits } from '../../../kitchen.tsx';
 import { Button } from '../../../parts/button.tsx';
+import { Choice } from '../../../parts/choice.tsx';
 import { TextField } from '../../../parts/field.tsx';
 import { NumberField } from '../../../parts/number-field.tsx';
 import { showQuantity } from '../../../parts/quantity.ts';
@@ -120,9 +122,12 @@ interface IfItFreezesProps {
 function IfItFreezes({ layer, composition, error, onChange, readOnly }: IfItFreezesProps) {
   const units = useUnits();
   const own = composition.water > 0 ? firstIce(composition) : undefined;
-  const { freezingPointC, ...rest } = layer;
+  const { freezingPointC, freezesAs, ...rest } = layer;
   return (
-    <details className="fold" open={freezingPointC !== undefined || error !== undefined}>
+    <details
+      className="fold"
+      open={freezingPointC !== undefined || freezesAs !== undefined || error !== undefined}
+    >
       <summary>If it freezes</summary>
       <div className="fields fields-small">
         <NumberField
@@ -140,6 +145,19 @@ function IfItFreezes({ layer, composition, error, onChange, readOnly }: IfItFree
               : `Empty: ${showQuantity(own, '°C', units)}, from the composition.`
           }
           onChange={(v) => onChange(v === null ? rest : { ...rest, freezingPointC: v })}
+        />
+        <Choice
+          label="or like"
+          value={freezesAs ?? 'own'}
+          options={[
+            { value: 'own', label: 'what it is made of' },
+            ...Object.entries(freezingFoods).map(([name, food]) => ({
+              value: name,
+              label: `${name}, ${showQuantity(food.freezing, '°C', units)}`,
+            })),
+          ]}
+          readOnly={readOnly}
+          onChange={(v) => onChange(v === 'own' ? rest : { ...rest, freezesAs: v })}
         />
       </div>
     </details>
