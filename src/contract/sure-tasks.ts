@@ -14,7 +14,7 @@ import { type Study, studyOf } from './sure-input.ts';
 export type SureTask =
   /** How long the stage must last for this piece [min]; Infinity where no time does. */
   | { readonly kind: 'time'; readonly values: readonly number[]; readonly mode: 'coarse' | 'fine' }
-  /** Lethality at the coldest point when lifted out after so long, and by the end of the programme [min, min]. */
+  /** Lethality at the coldest point when lifted out after so long, and by the end of the programme, coarse [min, min]. */
   | { readonly kind: 'lethality'; readonly values: readonly number[]; readonly min: number };
 
 export type RunTasks = (tasks: readonly SureTask[]) => Promise<readonly (readonly number[])[]>;
@@ -44,7 +44,7 @@ function lethalityFor(study: Study, { values, min }: Extract<SureTask, { kind: '
   const { cook: drawn, probeError, late } = study.draw(values);
   return possible(study, values, () => {
     const problem = withHeating(toProblem(drawn), study.stage, Math.max(0, min + late) * 60);
-    const result = cook(problem);
+    const result = cook(problem, { mode: 'coarse' });
     const { t, lethality } = result.history;
     const truly = 10 ** (-probeError / problem.target.z) / 60;
     const end = result.stages[study.stage]?.end ?? 0;

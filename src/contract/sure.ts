@@ -44,7 +44,7 @@ export const SureAnswer = z.object({
     /** Pieces that no time makes pass [%]. */
     neverPct: number,
   }),
-  /** Lethality at the coldest point of a piece whose stage lasts `atMin`. */
+  /** Lethality at the coldest point of a piece whose stage lasts `atMin`, by the coarse engine. */
   lethality: z
     .object({
       atMin: number,
@@ -141,7 +141,7 @@ export async function runSure(input: unknown, options: SureOptions = {}): Promis
     values: valuesAt(variables, x),
     mode,
   });
-  const total = points.length + 3 * (besides + nearby) + 5 * seen;
+  const total = points.length + 4 * (besides + nearby) + 2 * seen;
   let done = 0;
   const runAll = async (tasks: readonly SureTask[], weight: number, words: string) => {
     const answers: (readonly number[])[] = [];
@@ -269,7 +269,7 @@ export async function runSure(input: unknown, options: SureOptions = {}): Promis
     })),
     engine: {
       samples: points.length,
-      fineRuns: 1 + fine.length + checked.length + (got?.length ?? 0),
+      fineRuns: 1 + fine.length + checked.length,
       finePct: 100 * (Math.exp(shift + correction) - 1),
       fineSdPct: 100 * sd(offs),
       surfacePct: 100 * estimate.surfaceError,
@@ -360,6 +360,11 @@ function basisOf(study: Study, rough: boolean): Basis[] {
   basis.push({
     what: 'pieces spread evenly over what varies by Sobol’s sequence, scrambled; a polynomial fitted to the times they need; worst pieces drawn from it; the fine engine asked again at the worst',
     source: 'sudret-2008',
+    confidence: 'computed',
+  });
+  basis.push({
+    what: 'the spread of lethality is that of the coarse engine; whether pieces pass is told by the times they need',
+    source: 'own-computation',
     confidence: 'computed',
   });
   if (rough)

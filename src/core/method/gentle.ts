@@ -86,6 +86,18 @@ function gentlest(front: readonly Programme[]): Programme | null {
   return sorted[0] ?? null;
 }
 
+/** Is two steps' programme better than the single temperature that takes as long, between the ones that were tried? */
+function below(front: readonly Programme[], p: Programme): boolean {
+  const slower = front.filter((q) => q.s >= p.s).sort((a, b) => a.s - b.s)[0];
+  const quicker = front.filter((q) => q.s <= p.s).sort((a, b) => b.s - a.s)[0];
+  // Quicker than any single one: better by its time alone. Slower than all: it must beat the slowest outright.
+  if (quicker === undefined) return true;
+  if (slower === undefined) return !dominates(quicker, p);
+  const f = slower.s === quicker.s ? 0 : (p.s - quicker.s) / (slower.s - quicker.s);
+  const mid = (of: (q: Programme) => number) => of(quicker) + f * (of(slower) - of(quicker));
+  return p.overcooked < mid((q) => q.overcooked) || p.loss < mid((q) => q.loss);
+}
+
 /** The first, where it overcooks or loses less than the second. */
 function gentler(two: Programme | null, one: Programme | null): Programme | null {
   if (two === null || one === null) return two;
@@ -239,7 +251,7 @@ export function* gentleSearch(order: GentleOrder): Generator<number, Gentle> {
   }
   const coolest = Math.min(high, degreeUp(quick));
   const media = Array.from({ length: points }, (_, i) =>
-    Math.min(high, degreeUp(coolest + (i * (high - coolest)) / (points - 1))),
+    Math.min(high, degreeUp(coolest + (i / (points - 1)) ** 2 * (high - coolest))),
   );
   const singles: Programme[] = [];
   for (const [i, medium] of [...new Set(media)].entries()) {
@@ -275,7 +287,7 @@ export function* gentleSearch(order: GentleOrder): Generator<number, Gentle> {
       yield 0.95;
     }
   }
-  const twoSteps = frontOf(two).filter((p) => !front.some((q) => dominates(q, p)));
+  const twoSteps = frontOf(two).filter((p) => below(front, p));
   return {
     front,
     recommended,

@@ -2,7 +2,6 @@
 import type { GentleAnswer } from '../../contract/gentle.ts';
 import type { Mark, Scene } from './scene.ts';
 import { ticksFor } from './sure-strip.ts';
-import { textWidth } from './text-fit.ts';
 
 export interface GentlePoint {
   readonly steps: readonly { readonly mediumC: number; readonly min: number }[];
@@ -150,23 +149,6 @@ export function gentleFrontScene(
       });
     else marks.push({ kind: 'circle', x: cx, y: cy, r, fill: ink });
   });
-  const own = points[chosen];
-  if (own !== undefined) {
-    const text = stepsText(own);
-    const w = textWidth(text, size);
-    const at = Math.max(left + w / 2 + 8, Math.min(width - w / 2, x(own.min)));
-    const above = y(of(own)) - 18;
-    marks.push({
-      kind: 'text',
-      x: at,
-      y: above < top + 12 ? y(of(own)) + 28 : above,
-      text,
-      size,
-      ink: 'oxblood',
-      anchor: 'middle',
-      weight: 'strong',
-    });
-  }
   return {
     width,
     height: bottom + 46,

@@ -157,7 +157,7 @@ interface BoundFieldsProps {
 
 function BoundFields({ bounds, onChange, children }: BoundFieldsProps) {
   return (
-    <div className="fields">
+    <div className="fields study-fields">
       {children}
       <NumberField
         label="Between"
@@ -237,7 +237,9 @@ function GentleWords({ answer, onSteps }: GentleWordsProps) {
         </>
       ) : (
         <>
-          <p className="study-number">{stepsText(point)}</p>
+          <p className={point.steps.length > 1 ? 'study-number study-number-long' : 'study-number'}>
+            {stepsText(point)}
+          </p>
           <p className="study-words">
             {point.recommended ? 'The gentlest of what passes in that time. ' : ''}
             {share(point.overcookedPct)} of the piece is ever hotter than {overcooked}.

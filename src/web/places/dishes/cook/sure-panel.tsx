@@ -125,7 +125,7 @@ function SpreadFields({ programme, stageIndex, spreads, onChange }: SpreadFields
       <p className="small quiet">
         Each ±: two pieces in three, or two days in three, are no further out than this.
       </p>
-      <div className="fields">
+      <div className="fields study-fields">
         <NumberField
           label="Pieces in the batch"
           unit=""
