@@ -6,6 +6,7 @@ import { saturationTemperature } from '../core/properties/saturation.ts';
 import type { StageInput } from './body.ts';
 import { pressureOf } from './pressure.ts';
 import { refuse } from './refuse.ts';
+import { isWrapped } from './wraps.ts';
 
 const measures = ['humidityPct', 'dewPointC', 'wetBulbC'] as const;
 
@@ -30,7 +31,7 @@ export function vapourOf(
       'one of humidityPct, dewPointC, wetBulbC: each says how much vapour there is',
     );
   const pressure = pressureOf(stage, path);
-  const activity = stage.wrapped === true ? 0 : (stage.surfaceWaterActivity ?? 1);
+  const activity = isWrapped(stage) ? 0 : (stage.surfaceWaterActivity ?? 1);
   const { dewPointC, wetBulbC } = stage;
   if (dewPointC !== undefined) {
     const coldest = coldestOf(medium);

@@ -6,11 +6,13 @@ import {
   ladledFat,
   type Medium,
   mediumNamed,
+  wrapNamed,
 } from '../core/properties/media.ts';
 import { saturationPressure } from '../core/properties/saturation.ts';
 import type { StageInput } from './body.ts';
 import { pressureOf } from './pressure.ts';
 import { boilingOf, hasLaw, isHumid } from './surroundings.ts';
+import { isWrapped } from './wraps.ts';
 
 const user = (what: string): Basis => ({ what, source: 'user-input', confidence: 'assumption' });
 const kPa = (Pa: number) => `${(Pa / 1000).toFixed(1)} kPa`;
@@ -91,12 +93,11 @@ function air(stage: StageInput): Basis[] {
         : stage.humidityPct !== undefined
           ? `${stage.humidityPct} % humidity as given: of what the air can hold, above boiling of its pressure`
           : 'saturated with steam, as low-temperature steam is taken to be';
-  const surface =
-    stage.wrapped === true
-      ? 'wrapped: nothing dries off, steam condenses on the wrap'
-      : stage.surfaceWaterActivity === undefined
-        ? 'the surface is taken to be wet'
-        : `water activity of the surface ${stage.surfaceWaterActivity} as given`;
+  const surface = isWrapped(stage)
+    ? 'wrapped: nothing dries off, steam condenses on the wrap'
+    : stage.surfaceWaterActivity === undefined
+      ? 'the surface is taken to be wet'
+      : `water activity of the surface ${stage.surfaceWaterActivity} as given`;
   return [
     user(`${measure}; ${surface}`),
     {
@@ -130,6 +131,17 @@ function radiation(stage: StageInput): Basis[] {
   return basis;
 }
 
+function wrapped({ wraps = [] }: StageInput): Basis[] {
+  return wraps.map(({ of, thicknessMm, layers = 1 }) => {
+    const { k, low, high, source, confidence } = wrapNamed(of);
+    return {
+      what: `${layers === 1 ? '' : `${layers} × `}${thicknessMm} mm of ${of}, ${k} W/(m K) (${low} to ${high}), in series with it; air trapped under it costs more than the film`,
+      source,
+      confidence,
+    };
+  });
+}
+
 function ladle({ ladle: fat }: StageInput): Basis[] {
   if (fat === undefined) return [];
   const share = ((100 * fat.onS) / fat.everyS).toFixed(0);
@@ -152,7 +164,7 @@ const driesFrom = 60;
  */
 export function dryingDoubt(stage: StageInput): { what: string; source: string } | undefined {
   const named = stage.medium === undefined ? undefined : mediumNamed(stage.medium);
-  if (named?.dry === undefined || isHumid(stage) || stage.wrapped === true) return undefined;
+  if (named?.dry === undefined || isHumid(stage) || isWrapped(stage)) return undefined;
   if (stage.hWm2K !== undefined && !hasLaw(stage)) return undefined;
   const hottest = Math.max(stage.mediumC ?? named.usual ?? 0, ...(stage.mediumLog ?? []).map(({ C }) => C));
   if (hottest < driesFrom && named.needs === undefined) return undefined;
@@ -169,6 +181,7 @@ export function stageBasis(stage: StageInput): Basis[] {
   const doubt = dryingDoubt(stage);
   return [
     coefficient(stage, named),
+    ...wrapped(stage),
     ...(resistance > 0 ? [user(`${resistance} m² K/W of wrap or mould in series with it`)] : []),
     ...pressure(stage, named),
     ...air(stage),

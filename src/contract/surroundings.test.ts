@@ -92,6 +92,21 @@ describe('surroundingsOf', () => {
     expect(surroundingsOf(stage({ medium: 'radiant grill', fluxWm2: 5000 }), 's').surface?.flux).toBe(5000);
   });
 
+  test('wraps of the table stand in series, and nothing dries off through them', () => {
+    const wraps = [{ of: 'polyvinylidene chloride', thicknessMm: 0.01, layers: 10 }];
+    // Published: ten layers of 10 µm at 0.13 W/(m K) take 1000 to 565.2.
+    expect(surroundingsOf(stage({ mediumC: 100, hWm2K: 1000, wraps }), 's').h).toBeCloseTo(565.2, 1);
+    const { surface } = surroundingsOf(
+      stage({ medium: 'fan oven', mediumC: 150, humidityPct: 20, wraps }),
+      's',
+    );
+    expect(surface?.resistance).toBeCloseTo(7.692e-4, 7);
+    expect(surface?.vapour?.activity).toBe(0);
+    const open = stage({ medium: 'fan oven', mediumC: 150, humidityPct: 20, wraps, wrapped: false });
+    expect(surroundingsOf(open, 's').surface?.vapour?.activity).toBe(1);
+    expect(stageBasis(open).some((b) => /10 × 0\.01 mm of polyvinylidene chloride/.test(b.what))).toBe(true);
+  });
+
   test('ladled fat: its share of the time', () => {
     const { surface } = surroundingsOf(
       stage({ medium: 'ladled fat', ladle: { fatC: 180, onS: 4, everyS: 10 } }),
@@ -240,6 +255,11 @@ describe('cook with a surface', () => {
       'a fierce fire on a dry surface',
       { medium: 'radiant grill', fluxWm2: 60_000 },
       /stages: found a surface that reaches \d+ °C/,
+    ],
+    [
+      'an unknown wrap',
+      { medium: 'steam', wraps: [{ of: 'paper', thicknessMm: 0.1 }] },
+      /stages\[0\]\.wraps\[0\]\.of: found "paper", allowed one of polyethylene/,
     ],
     ['an unknown key', { medium: 'fan oven', mediumC: 150, humidity: 50 }, /unknown key/],
   ])('%s is refused by path', (_, over, message) => {

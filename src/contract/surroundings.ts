@@ -16,6 +16,7 @@ import { vapourOf } from './air.ts';
 import type { StageInput } from './body.ts';
 import { pressureOf } from './pressure.ts';
 import { refuse } from './refuse.ts';
+import { resistanceOf } from './wraps.ts';
 
 /** What a stage's surface is in, as the engine takes it. */
 export interface Surroundings {
@@ -170,7 +171,7 @@ export function surroundingsOf(stage: StageInput, path: string, own?: number): S
     );
   }
   const medium = courseOf(stage, named, path);
-  const resistance = stage.resistanceM2KW ?? 0;
+  const resistance = resistanceOf(stage, path);
   if (!law) return { medium, h: throughResistance(h, resistance) };
   if (named !== undefined && named.dry === undefined)
     refuse(

@@ -23,6 +23,8 @@ export function surroundingsInWords(stage: StageInput, temperature: (C: number) 
     words.push(
       `fat of ${temperature(ladle.fatC)} ladled ${plain(ladle.onS)} s in every ${plain(ladle.everyS)} s`,
     );
+  for (const { of, thicknessMm, layers } of stage.wraps ?? [])
+    words.push(`in ${layers === undefined ? '' : `${layers} × `}${plain(thicknessMm)} mm of ${of}`);
   if (stage.wrapped === true) words.push('wrapped');
   return words;
 }

@@ -316,6 +316,22 @@ export const wraps = {
   { k: number; low: number; high: number; source: string; confidence: Confidence }
 >;
 
+type WrapName = keyof typeof wraps;
+
+/**
+ * What is wrapped round food, by its name; its conductivity is in [W/(m K)].
+ * Throws `OutOfRange` for an unknown name, naming those that are known.
+ * @param name as in `wraps`
+ * @param path what to call it in an error
+ * @example wrapNamed('polyethylene').k // → 0.36
+ * Source: from-memory
+ */
+export function wrapNamed(name: string, path = 'wrap'): (typeof wraps)[WrapName] {
+  if (!Object.hasOwn(wraps, name))
+    throw new OutOfRange(path, JSON.stringify(name), `one of ${Object.keys(wraps).join(', ')}`);
+  return wraps[name as WrapName];
+}
+
 /**
  * Thermal resistance of layers of film, a mould wall or trapped air [m² K/W].
  *

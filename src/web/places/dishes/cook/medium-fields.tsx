@@ -139,6 +139,7 @@ function VapourFields({ stage, path, onChange, errorAt, readOnly, wrappedBefore 
   const measure = measureOf(stage);
   const humid = isHumid(stage);
   const wetness = wrappedBefore ? 'wrapped' : wetnessOf(stage);
+  const fixed = wrappedBefore || (stage.wraps ?? []).length > 0;
   return (
     <>
       <Choice
@@ -163,7 +164,7 @@ function VapourFields({ stage, path, onChange, errorAt, readOnly, wrappedBefore 
         <Choice
           label="The surface"
           value={wetness}
-          readOnly={readOnly || wrappedBefore}
+          readOnly={readOnly || fixed}
           {...(wetness === 'wrapped'
             ? { hint: wrappedBefore ? 'By a step before: nothing dries off' : 'Nothing dries off' }
             : {})}

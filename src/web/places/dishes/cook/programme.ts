@@ -145,6 +145,8 @@ const fields: Record<string, string> = {
   mediumLog: 'temperature log',
   hWm2K: 'surface coefficient',
   resistanceM2KW: 'resistance of film or mould',
+  wraps: 'wraps',
+  of: 'what it is wrapped in',
   altitudeM: 'height above the sea',
   pressureKPa: 'pressure',
   brineSaltPct: 'salt of the brine',

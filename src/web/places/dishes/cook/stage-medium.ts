@@ -1,5 +1,6 @@
 /** What a change of medium, of its vapour or of its pressure makes of a stage: only the keys that the new one has are kept. */
 import type { StageInput, UntilInput } from '../../../../contract/body.ts';
+import { isWrapped } from '../../../../contract/wraps.ts';
 import { type Medium, type MediumName, media } from '../../../../core/properties/media.ts';
 
 /** A medium of one's own, by its surface coefficient. */
@@ -21,6 +22,7 @@ function plain({
   mediumC,
   mediumLog,
   resistanceM2KW,
+  wraps,
   altitudeM,
   until,
 }: StageInput): StageInput {
@@ -31,6 +33,7 @@ function plain({
     ...(mediumC === undefined ? {} : { mediumC }),
     ...(mediumLog === undefined ? {} : { mediumLog }),
     ...(resistanceM2KW === undefined ? {} : { resistanceM2KW }),
+    ...(wraps === undefined ? {} : { wraps }),
     ...(altitudeM === undefined ? {} : { altitudeM }),
   };
 }
@@ -88,7 +91,7 @@ export function withMeasure(stage: StageInput, measure: Measure): StageInput {
 export type Wetness = 'wet' | 'drier' | 'wrapped';
 
 export const wetnessOf = (stage: StageInput): Wetness =>
-  stage.wrapped === true ? 'wrapped' : stage.surfaceWaterActivity === undefined ? 'wet' : 'drier';
+  isWrapped(stage) ? 'wrapped' : stage.surfaceWaterActivity === undefined ? 'wet' : 'drier';
 
 export function withWetness(stage: StageInput, wetness: Wetness): StageInput {
   const { wrapped: _, surfaceWaterActivity: __, ...rest } = stage;
