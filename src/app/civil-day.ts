@@ -10,3 +10,7 @@ export const plusDays = (day: string, days: number): string =>
   Temporal.PlainDate.from(day)
     .add({ days: Math.floor(days) })
     .toString();
+
+/** The moment at which a day begins in a zone. */
+export const beginOfDay = (zone: string, day: string): Date =>
+  new Date(Temporal.PlainDate.from(day).toZonedDateTime(zone).epochMilliseconds);

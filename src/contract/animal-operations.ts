@@ -14,6 +14,7 @@ import { Delivery, DeliveryInput, DeliverySummary, PhotoInput, SupplierTrend } f
 import { Id, Instant, Note, Text } from './quantities.ts';
 import { LotMoveInput, ShelfLot, ShelfLotDetail } from './shelf.ts';
 import { Specification, SpecificationAnswer, SpecificationContent } from './specification.ts';
+import { CarcassBar, YieldsAnswer, YieldsQuery } from './yields.ts';
 
 const K = '/api/kitchens/:kitchenId';
 const get = <const P extends string, R extends z.ZodType>(path: P, summary: string, result: R) =>
@@ -172,6 +173,15 @@ export const animalOperations = {
         .max(5_000),
     }),
     z.strictObject({ imported: z.int() }),
+  ),
+  yields: {
+    ...get('/yields', 'What an animal really gave, by part, over the finished breakdowns.', YieldsAnswer),
+    query: YieldsQuery,
+  },
+  carcassBars: get(
+    '/carcass-bars',
+    'Every animal as one bar: as it was cut of late, or as it was named.',
+    z.array(CarcassBar),
   ),
 
   authorityRequests: get(

@@ -42,6 +42,7 @@ import {
   sendSpecification,
 } from '../app/specifications.ts';
 import { addTrial, closeTrial, listTrials } from '../app/trials.ts';
+import { carcassBars, yields } from '../app/yields.ts';
 import type { OperationName, ResultOf } from '../contract/operations.ts';
 import type { Kitchen } from '../contract/records.ts';
 import type { Call } from './call.ts';
@@ -103,6 +104,8 @@ export function handlersOf({ app, resetDemo }: Around): Handlers {
     weigh: (call) => weigh(app, actor(call), call.params.breakdownId, call.body),
     finishBreakdown: (call) => finishBreakdown(app, actor(call), call.params.breakdownId, call.body),
     importBreakdowns: (call) => importBreakdowns(app, actor(call), call.body),
+    yields: ({ params, query }) => yields(app, params.kitchenId, query),
+    carcassBars: ({ params }) => carcassBars(app, params.kitchenId),
     authorityRequests: ({ params }) => listAuthorityRequests(app, params.kitchenId),
     authorityRequest: ({ params }) => getAuthorityRequest(app, params.kitchenId, params.requestId),
     askAuthority: (call) => askAuthority(app, actor(call), call.body),

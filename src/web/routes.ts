@@ -66,6 +66,8 @@ export const routes: { readonly [N in OperationName]: Route<N> } = {
     signed: true,
   },
   importBreakdowns: { method: 'POST', path: '/api/kitchens/:kitchenId/breakdowns/import', signed: true },
+  yields: { method: 'GET', path: '/api/kitchens/:kitchenId/yields' },
+  carcassBars: { method: 'GET', path: '/api/kitchens/:kitchenId/carcass-bars' },
   authorityRequests: { method: 'GET', path: '/api/kitchens/:kitchenId/authority-requests' },
   authorityRequest: { method: 'GET', path: '/api/kitchens/:kitchenId/authority-requests/:requestId' },
   askAuthority: { method: 'POST', path: '/api/kitchens/:kitchenId/authority-requests', signed: true },
