@@ -54,6 +54,16 @@ describe('lifeOf', () => {
     expect(lifeOf(food({ ...asPublished }))).toMatchObject({ days: 7, deciding: { id: 'listeria-limit' } });
   });
 
+  it('gives no more than ten days on the model alone, and says so', () => {
+    const sour = lifeOf(food({ keptC: 1, pH: 5.2, packed: 'air' }));
+    expect(limitOf('listeria-limit', food({ keptC: 1, pH: 5.2, packed: 'air' }))!.days!).toBeGreaterThan(20);
+    expect(sour).toMatchObject({ days: 10, deciding: { id: 'by-a-model-alone' } });
+    expect(sour.why).toMatch(/shown by tests/);
+    // A rule that gives more stands.
+    const scheme = 'sealed at once and kept at 1 °C' as const;
+    expect(lifeOf(food({ ...noFew, place: 'US', scheme, keptC: 1 })).days).toBe(30);
+  });
+
   it('counts what was logged before', () => {
     const log = (C: number, h: number) => [
       { s: 0, C },

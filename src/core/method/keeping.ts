@@ -169,12 +169,27 @@ function listeriaDays(keeping: Keeping): number | null {
   return rate > 0 ? (spent + (wanted - gone) / rate) / day : null;
 }
 
+const listeriaId = 'listeria-limit';
+/** The longest life that is given where nothing but the model of Listeria limits it [days]. */
+const mostByModel = 10;
+const byModelAlone: LifeLimit = {
+  id: 'by-a-model-alone',
+  title: `No more than ${mostByModel} days on a model alone`,
+  place: 'this program’s own limit',
+  type: 'model',
+  days: mostByModel,
+  why: 'No rule known here limits it sooner, and the model of one organism is no ground for more: a longer life has to be shown by tests of the food.',
+  source: 'own-assumption',
+  confidence: 'assumption',
+  cautions: [],
+};
+
 function byListeria(keeping: Keeping): LifeLimit {
   const { listeria, place, ready, keptC } = keeping;
   const { startLog10, limitLog10 } = listeria;
   const number = (log10: number) => String(Number((10 ** log10).toPrecision(2)));
   const limit = (days: number | null, why: string): LifeLimit => ({
-    id: 'listeria-limit',
+    id: listeriaId,
     title: `Listeria monocytogenes from ${number(startLog10)} to ${number(limitLog10)} cfu/g`,
     place:
       place === 'US'
@@ -232,7 +247,8 @@ function check(keeping: Keeping): void {
  *
  * @param keeping place, packing, warmest temperature [°C], pH, water activity, salt in the water (null: not known), what was shown
  * Assumes that it is never warmer than `keptC`, that the factors hold in every part, and one organism at a time. Not known counts
- * as the worst: pH and water activity as the best for growth, packing as without air, a factor as not there.
+ * as the worst: pH and water activity as the best for growth, packing as without air, a factor as not there. Where only the model
+ * limits, no more than ten days are given.
  * Checked: every rule at its edges; the published 7.09 and 3.21 days of Listeria at 5 and 8 °C; no life ever grows when a
  * temperature rises or something becomes unknown.
  * Source: fsa-vacuum-packing-2020
@@ -269,7 +285,9 @@ export function lifeOf(keeping: Keeping): Life {
   const limits = [...lifeRules.map((rule) => byRule(rule, keeping)), byListeria(keeping)]
     .filter((limit): limit is LifeLimit => limit !== null)
     .sort((a, b) => (a.days ?? far) - (b.days ?? far));
-  const deciding = limits[0]!;
+  // A model alone gives no long life: what it leaves out (other organisms, spoilage) comes in by then.
+  const first = limits[0]!;
+  const deciding = first.id === listeriaId && (first.days ?? 0) > mostByModel ? byModelAlone : first;
   if (deciding.days === null)
     return {
       ...none,
@@ -281,7 +299,7 @@ export function lifeOf(keeping: Keeping): Life {
     days: Math.floor(deciding.days + 1e-9),
     word: 'days',
     deciding,
-    limits,
+    limits: deciding === first ? limits : [deciding, ...limits],
     why: deciding.why,
     assumed,
   };
