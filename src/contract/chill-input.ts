@@ -28,7 +28,7 @@ export const ChillInput = z.strictObject({
   /** The same throughout when it goes in: as hot as its hottest place, for the safe side. */
   startC: celsius(0, 150),
   /** As a stage of `cook`: what it goes into. */
-  stage: StageInput.pick({ medium: true, mediumC: true, hWm2K: true, resistanceM2KW: true }),
+  stage: StageInput.pick({ medium: true, mediumC: true, hWm2K: true, resistanceM2KW: true, wraps: true }),
   /** Rules of cooling, all of which must hold. */
   rules: z.array(z.string().min(1).max(80)).min(1).max(8),
   /** How many at once: what the machine takes away, or the ice and water of the bath. */

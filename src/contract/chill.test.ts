@@ -47,6 +47,12 @@ describe('chill', () => {
     expect(a.asked?.passes).toBe(false);
     expect(a.asked?.mediumPeakC).toBeGreaterThan(10);
   });
+  test('a wrap takes time and size', () => {
+    const wrapped = runChill({ ...input, stage: { ...input.stage, resistanceM2KW: 0.01 } });
+    const bare = runChill(input);
+    expect(wrapped.asDrawn.min ?? 0).toBeGreaterThan((bare.asDrawn.min ?? 0) + 5);
+    expect(wrapped.largest?.scale ?? 9).toBeLessThan(bare.largest?.scale ?? 0);
+  });
   test('a rated machine is counted by its even power', () => {
     const a = runChill({
       ...input,

@@ -83,7 +83,7 @@ export function chillQuestion(
   const own = chillStepOf(method, cook.id)?.stages.length ?? 0;
   const stage = stages.slice(stages.length - own)[asked.stage];
   if (stage === undefined || stage.mediumLog !== undefined) return null;
-  const { medium, mediumC, hWm2K, resistanceM2KW } = stage;
+  const { medium, mediumC, hWm2K, resistanceM2KW, wraps } = stage;
   const machine = machineOf(asked);
   return {
     body,
@@ -93,6 +93,7 @@ export function chillQuestion(
       ...(mediumC === undefined ? {} : { mediumC }),
       ...(hWm2K === undefined ? {} : { hWm2K }),
       ...(resistanceM2KW === undefined ? {} : { resistanceM2KW }),
+      ...(wraps === undefined ? {} : { wraps }),
     },
     rules: named,
     ...(machine === undefined ? {} : { machine }),
