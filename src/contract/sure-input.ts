@@ -17,7 +17,7 @@ export type Spread = z.infer<typeof Spread>;
 function spreadable(schema: z.ZodType): z.ZodType {
   const inner = (s: unknown) => spreadable(s as z.ZodType);
   const like = (change: object) => schema.clone({ ...schema.def, ...change } as typeof schema.def);
-  if (schema instanceof z.ZodNumber) return z.union([schema, Spread]);
+  if (schema instanceof z.ZodNumber) return z.union([schema, MeanSd, LowHigh]);
   if (schema instanceof z.ZodOptional || schema instanceof z.ZodNullable)
     return like({ innerType: inner(schema.def.innerType) });
   if (schema instanceof z.ZodArray) return like({ element: inner(schema.def.element) });
@@ -37,7 +37,7 @@ export const SureInput = z.strictObject({
   /** How often the worst piece of a batch must pass, 0.5 to 0.9999. */
   confidence: z.number().min(0.5).max(0.9999),
   /** Runs of the engine; default 1000. */
-  samples: z.int().min(64).max(20_000).optional(),
+  samples: z.int().min(16).max(20_000).optional(),
   /** Pieces in a batch; default 1. */
   pieces: z.int().min(1).max(1_000).optional(),
   seed: z
@@ -247,6 +247,15 @@ export function studyOf(input: unknown): Study {
     return { cook, probeError, late };
   };
   const study = { nominal, variables, stage, confidence, samples, pieces, seed, rules, draw };
+  const least = 4 * (variables.length + 1);
+  if (samples < least)
+    throw new InputProblems([
+      {
+        path: 'samples',
+        found: String(samples),
+        allowed: `at least ${least} where ${variables.length} numbers vary`,
+      },
+    ]);
   checkReach(study);
   return study;
 }

@@ -27,6 +27,14 @@ const varied = {
   stages: [{ ...slab().stages[0], mediumC: { mean: 88, sd: 1 } }, slab().stages[1]],
 };
 
+const manyVary = {
+  body: {
+    shape: 'revolved',
+    profile: Array.from({ length: 6 }, (_, i) => ({ atMm: 30 * i, diameterMm: { mean: 50, sd: 1 } })),
+    layers: slab().body.layers,
+  },
+};
+
 const problemsOf = (input: unknown) => {
   try {
     studyOf(input);
@@ -147,6 +155,7 @@ describe('studyOf', () => {
     [{ shared: ['steam'] }, 'shared[0]'],
     [{ stage: 'oven' }, 'stage'],
     [{ samples: 10 }, 'samples'],
+    [{ samples: 16, ...manyVary }, 'samples'],
   ])('%j is refused at %s', (over, path) => {
     const found = problemsOf(slab(over));
     expect(found.length).toBeGreaterThan(0);
