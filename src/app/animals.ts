@@ -7,7 +7,7 @@ import type { Ingredient, Lot, Part, Supplier } from '../contract/records.ts';
 import { formatQuantity, type UnitSystem } from '../core/units.ts';
 import * as t from '../store/tables.ts';
 import { type Actor, type App, change, kitchenOf, look } from './app.ts';
-import { AppError, notFound } from './errors.ts';
+import { AppError, invalid, notFound } from './errors.ts';
 
 export const listSuppliers = (app: App, kitchenId: string): Promise<Supplier[]> =>
   look(app, async (db) => {
@@ -42,6 +42,9 @@ const asPart = (row: typeof t.part.$inferSelect): Part => ({
   lifeDays: row.lifeDays,
   valuePerKg: row.valuePerKg,
   costShare: row.costShare,
+  trimPct: row.trimPct,
+  cookingLossPct: row.cookingLossPct,
+  labourMinPerKg: row.labourMinPerKg,
 });
 
 export const listParts = (app: App, kitchenId: string): Promise<Part[]> =>
@@ -72,6 +75,9 @@ export const addPart = (app: App, actor: Actor, input: BodyOf<'addPart'>): Promi
       lifeDays: input.lifeDays ?? null,
       valuePerKg: input.valuePerKg ?? null,
       costShare: input.costShare ?? null,
+      trimPct: input.trimPct ?? null,
+      cookingLossPct: input.cookingLossPct ?? null,
+      labourMinPerKg: input.labourMinPerKg ?? null,
     };
     await tx.insert(t.part).values({ ...part, kitchenId: kitchen.id, createdAt: now });
     await tell({
@@ -90,9 +96,15 @@ export const changePart = (
   input: BodyOf<'changePart'>,
 ): Promise<Part> =>
   change(app, actor, async ({ tx, kitchen, tell }) => {
+    // What is left out is left as it is; an update of nothing is none.
+    const set = Object.fromEntries(Object.entries(input).filter(([, value]) => value !== undefined));
+    if (Object.keys(set).length === 0)
+      invalid('Nothing is to be changed.', [
+        { path: '', found: 'nothing', allowed: 'at least one of the fields of a part' },
+      ]);
     const [row] = await tx
       .update(t.part)
-      .set(input)
+      .set(set)
       .where(and(eq(t.part.kitchenId, kitchen.id), eq(t.part.id, partId)))
       .returning();
     if (row === undefined) throw notFound('part');
@@ -101,7 +113,7 @@ export const changePart = (
       action: 'changed',
       subject: 'part',
       subjectId: partId,
-      summary: `Part ${part.name} of ${part.species}: ${part.use}${part.lifeDays === null ? '' : `, keeps ${part.lifeDays} days`}${part.valuePerKg === null ? '' : `, worth ${part.valuePerKg / 100} a kg`}.`,
+      summary: `Part ${part.name} of ${part.species}: ${part.use}${part.lifeDays === null ? '' : `, keeps ${part.lifeDays} days`}${part.valuePerKg === null ? '' : `, worth ${part.valuePerKg / 100} a kg`}${part.trimPct === null ? '' : `, trim ${part.trimPct} %`}${part.cookingLossPct === null ? '' : `, cooking loss ${part.cookingLossPct} %`}${part.labourMinPerKg === null ? '' : `, ${part.labourMinPerKg} min work a kg`}.`,
     });
     return part;
   });

@@ -155,6 +155,9 @@ async function settle(
           lifeDays: null,
           valuePerKg: null,
           costShare: null,
+          trimPct: null,
+          cookingLossPct: null,
+          labourMinPerKg: null,
         })
         .returning();
       if (part === undefined) throw new Error('the part was not written');

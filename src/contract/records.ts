@@ -48,15 +48,25 @@ export const Part = z.strictObject({
   valuePerKg: Minor.nullable(),
   /** The chef’s own share of the cost: any number, only the ratio counts. */
   costShare: z.number().min(0).max(1_000_000).nullable(),
+  /** Lost of it before it is served, one after the other [%]; null where nobody has said. */
+  trimPct: z.number().min(0).max(99).nullable(),
+  cookingLossPct: z.number().min(0).max(99).nullable(),
+  /** Work on a kilogram as it was cut [min]. */
+  labourMinPerKg: z.number().min(0).max(1_000).nullable(),
 });
 /** A part as it is named: what nobody has said is not known. */
 export const PartInput = z.strictObject({
-  ...Part.omit({ id: true, class: true, lifeDays: true, valuePerKg: true, costShare: true }).shape,
+  ...Part.pick({ species: true, name: true, sharePct: true, use: true }).shape,
   class: ProductClass.nullable().default(null),
   lifeDays: Part.shape.lifeDays.default(null),
   valuePerKg: Part.shape.valuePerKg.default(null),
   costShare: Part.shape.costShare.default(null),
+  trimPct: Part.shape.trimPct.default(null),
+  cookingLossPct: Part.shape.cookingLossPct.default(null),
+  labourMinPerKg: Part.shape.labourMinPerKg.default(null),
 });
+/** What a part is changed to; what is left out stays as it is. */
+export const PartChange = Part.omit({ id: true, species: true, name: true }).partial();
 export type PartInput = z.input<typeof PartInput>;
 export type Part = z.infer<typeof Part>;
 

@@ -69,6 +69,9 @@ export const part = pgTable('part', {
   lifeDays: doublePrecision('life_days'),
   valuePerKg: bigint('value_per_kg', { mode: 'number' }),
   costShare: doublePrecision('cost_share'),
+  trimPct: doublePrecision('trim_pct'),
+  cookingLossPct: doublePrecision('cooking_loss_pct'),
+  labourMinPerKg: doublePrecision('labour_min_per_kg'),
 });
 
 export const lot = pgTable('lot', {

@@ -1,6 +1,6 @@
 import { v7 as uuid } from 'uuid';
 import { beforeAll, expect, it } from 'vitest';
-import { addPart } from '../../src/app/animals.ts';
+import { addPart, changePart } from '../../src/app/animals.ts';
 import { finishBreakdown } from '../../src/app/breakdown-finish.ts';
 import { importBreakdowns } from '../../src/app/breakdown-trees.ts';
 import { breakdownCosts, weigh } from '../../src/app/breakdowns.ts';
@@ -120,5 +120,23 @@ eachStore('yields', (making) => {
       from: 'named shares',
       parts: [expect.objectContaining({ name: 'saddle', sharePct: 30, moneyPct: null })],
     });
+  });
+
+  it('what a part loses and the work it takes are changed one by one, and nothing else with them', async () => {
+    const part = await addPart(k.app, k.actor, {
+      species: 'pig',
+      name: 'trotter',
+      sharePct: 1.2,
+      use: 'menu',
+      valuePerKg: 150,
+      lifeDays: 5,
+    });
+    const first = await changePart(k.app, k.actor, part.id, { trimPct: 30, labourMinPerKg: 45 });
+    expect(first).toEqual({ ...part, trimPct: 30, labourMinPerKg: 45 });
+    expect(await changePart(k.app, k.actor, part.id, { lifeDays: null })).toEqual({
+      ...first,
+      lifeDays: null,
+    });
+    await expect(changePart(k.app, k.actor, part.id, {})).rejects.toThrow(/Nothing is to be changed/);
   });
 });

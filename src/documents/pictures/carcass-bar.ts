@@ -7,7 +7,10 @@ import { plainNumber } from '../../core/units.ts';
 import type { Mark, Scene } from './scene.ts';
 import { textWidth } from './text-fit.ts';
 
-export type CarcassPart = Pick<Part, 'name' | 'sharePct' | 'use'>;
+export type CarcassPart = Pick<Part, 'name' | 'sharePct' | 'use'> & {
+  /** Of the money paid [%]; left out or null where it is not known. */
+  readonly moneyPct?: number | null;
+};
 
 export interface CarcassBarOptions {
   readonly width?: number;
@@ -107,6 +110,64 @@ function legend(segments: readonly Segment[], width: number): { marks: Mark[]; h
   return { marks, height: y + 10 };
 }
 
+const moneyOf = (parts: readonly CarcassPart[], name: string): string => {
+  const pct = parts.find((p) => p.name === name)?.moneyPct ?? null;
+  return pct === null ? '' : percent(pct);
+};
+
+/** The same animal by money: what each part carries of what was paid. Null where that is not known. */
+function moneyBar(
+  parts: readonly CarcassPart[],
+  width: number,
+  top: number,
+): { marks: Mark[]; height: number } | null {
+  const carrying = parts
+    .flatMap((p) => {
+      const pct = p.moneyPct ?? 0;
+      return pct > 0 ? [{ name: p.name, share: pct, use: p.use }] : [];
+    })
+    .sort((a, b) => order.indexOf(a.use) - order.indexOf(b.use) || b.share - a.share);
+  const total = carrying.reduce((sum, p) => sum + p.share, 0);
+  if (total <= 0) return null;
+  const high = 22;
+  const size = 12;
+  const marks: Mark[] = [{ kind: 'text', x: 0, y: top - 6, text: 'by money', size, ink: 'faded' }];
+  let x = 0;
+  const middles = carrying.map((p) => {
+    const w = (p.share / total) * width;
+    marks.push(block(p.use, x, top, w, high));
+    x += w;
+    return x - w / 2;
+  });
+  const texts = carrying.map((p) => `${p.name} ${percent(p.share)}`);
+  const labels = labelRows(
+    texts.map((t, i) => ({ at: middles[i]!, width: textWidth(t, size) })),
+    width,
+  );
+  const rowY = (label: Label) => top + high + 18 + label.row * 17;
+  labels.forEach((label, i) => {
+    const foot = Math.min(Math.max(middles[i]!, label.from + 2), label.to - 2);
+    marks.push({
+      kind: 'polyline',
+      points: [
+        [middles[i]!, top + high],
+        [middles[i]!, top + high + 4],
+        [foot, rowY(label) - 10],
+      ],
+      stroke: { ink: 'faded', width: 0.75 },
+    });
+  });
+  labels.forEach((label, i) => {
+    const y = rowY(label);
+    marks.push(
+      { kind: 'polygon', points: rect(label.from, y - 10, label.to - label.from, 13), fill: 'paper' },
+      { kind: 'text', x: label.from, y, text: texts[i]!, size, ink: 'ink' },
+    );
+  });
+  const rows = labels.reduce((most, l) => Math.max(most, l.row + 1), 0);
+  return { marks, height: high + 12 + rows * 17 };
+}
+
 /** One animal as a bar. */
 export function carcassBarScene(
   species: string,
@@ -152,9 +213,11 @@ export function carcassBarScene(
     );
   });
   const rows = labels.reduce((most, l) => Math.max(most, l.row + 1), 0);
+  const foot = top + height + 12 + rows * 17;
+  const money = moneyBar(parts, width, foot + 22);
   return {
     width,
-    height: top + height + 12 + rows * 17,
+    height: money === null ? foot : foot + 22 + money.height,
     title: `${species}: ${order
       .map(
         (use) => [use, segments.filter((s) => s.use === use).reduce((sum, s) => sum + s.share, 0)] as const,
@@ -162,12 +225,22 @@ export function carcassBarScene(
       .filter(([, share]) => share > 0)
       .map(([use, share]) => `${percent(share)} ${useWords[use]}`)
       .join(', ')}`,
-    marks,
+    marks: money === null ? marks : [...marks, ...money.marks],
     table: {
-      head: ['Part', 'Share', 'What becomes of it'],
+      head: ['Part', 'Share', ...(money === null ? [] : ['Share of the money']), 'What becomes of it'],
       rows: [
-        ...segments.map((s) => [s.name, percent(s.share), useWords[s.use]]),
-        ...unknown.map((name) => [name, 'not known', useWords[parts.find((p) => p.name === name)!.use]]),
+        ...segments.map((s) => [
+          s.name,
+          percent(s.share),
+          ...(money === null ? [] : [moneyOf(parts, s.name)]),
+          useWords[s.use],
+        ]),
+        ...unknown.map((name) => [
+          name,
+          'not known',
+          ...(money === null ? [] : [moneyOf(parts, name)]),
+          useWords[parts.find((p) => p.name === name)!.use],
+        ]),
       ],
     },
   };
