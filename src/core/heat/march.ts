@@ -73,6 +73,8 @@ export class March {
   private readonly rate: Float64Array;
   private readonly slope: Float64Array;
   private stageIndex = -1;
+  /** Largest error of a step [K] in the present stage. */
+  private tolerance: number;
 
   constructor(
     body: Conduction,
@@ -84,6 +86,7 @@ export class March {
     this.body = body;
     this.target = target;
     this.settings = settings;
+    this.tolerance = settings.tolerance;
     this.stepper = new ImplicitStepper(esdirk4, body);
     this.T = new Float64Array(body.n).fill(start);
     this.P = new Float64Array(body.n);
@@ -113,6 +116,8 @@ export class March {
     this.body.h = stage.h;
     const law = lawOf(stage, typeof stage.medium === 'number');
     this.body.law = law;
+    // Where a hundredth of a kelvin is hundreds of watts a coarse step would take in and give off again what never came.
+    this.tolerance = Math.min(this.settings.tolerance, law === undefined ? Number.POSITIVE_INFINITY : 0.1);
     const firstStep = this.steps.length;
     const condition = until.kind === 'time' ? undefined : until;
     let reached = condition !== undefined && this.holds(condition);
@@ -139,7 +144,7 @@ export class March {
         const length = left <= wanted * 1.01 ? left : left < 2 * wanted ? left / 2 : wanted;
         const last = length === left;
         const outcome = this.attempt(length);
-        const ratio = outcome.error / this.settings.tolerance;
+        const ratio = outcome.error / this.tolerance;
         if (!outcome.converged || !(ratio <= 1)) {
           h = outcome.converged ? length * Math.max(0.2, 0.9 * ratio ** -0.25) : length / 4;
           if (h < 1e-12 * Math.max(1, this.t))
@@ -218,7 +223,7 @@ export class March {
           fieldWithin(before, 1 + after / before.h, out);
         }
       : undefined;
-    const newton = 0.2 * this.settings.tolerance;
+    const newton = (this.body.law === undefined ? 0.2 : 0.02) * this.tolerance;
     return this.stepper.step(this.t, h, this.T, this.U, this.rate, this.slope, newton, ahead);
   }
 

@@ -271,6 +271,22 @@ describe('a body behind a surface law', () => {
     expect(Math.abs(sensible + latent - stored)).toBeLessThan(0.02 * stored);
   });
 
+  test.each(['coarse', 'fine'] as const)(
+    'hours at rest in humid air cost nothing and dry no more than the air takes: %s',
+    (mode) => {
+      const slab: Body = { shape: 'slab', thickness: 0.02, layers: roll.layers };
+      // So steep that a hundredth of a kelvin is hundreds of watts.
+      const surface: Surface = { vapour: { pressure: sea, relative: 0.961, activity: 1, condensate: 5000 } };
+      const stages = [stageOf(48.2, 858, surface, 1200), stageOf(48.2, 858, surface, 12_000)];
+      const { heatBalancePct, stages: ends } = cook({ body: slab, start: 20, stages, target }, { mode });
+      expect(heatBalancePct).toBeLessThan(mode === 'fine' ? 0.1 : 0.5);
+      const resting = restingAt({ h: 858, surface }, 48.2);
+      const dries = -lawAt(858, surface, 48.2, resting).settled * 2 * 12_000;
+      expect(ends[1]!.water!.lost / dries).toBeCloseTo(1, 2);
+      expect(ends[1]!.water!.settled).toBeLessThan(0.01 * dries);
+    },
+  );
+
   test('constant heat into a thick slab: the semi-infinite body of Carslaw and Jaeger', () => {
     const q = 5000;
     const slab: Body = { shape: 'slab', thickness: 0.1, layers: roll.layers };
