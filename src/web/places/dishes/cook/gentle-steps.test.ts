@@ -32,6 +32,18 @@ describe('inSteps', () => {
     ]);
   });
 
+  test('a step that was one of two is not called so twice', () => {
+    const again = inSteps(
+      { ...steam, name: 'steam, then' },
+      [
+        { mediumC: 95, min: 12 },
+        { mediumC: 74, min: 20 },
+      ],
+      null,
+    );
+    expect(again.map((s) => s.name)).toEqual(['steam, first', 'steam, then']);
+  });
+
   test('a log of the medium gives way to the temperature', () => {
     const { mediumC: _, ...rest } = steam;
     const logged = { ...rest, mediumLog: [{ min: 0, C: 90 }] };

@@ -29,7 +29,7 @@ export function inSteps(
   medium: GentleMedium | null,
 ): StageInput[] {
   const own = inMedium(stage, medium);
-  const name = own.name.slice(0, 70);
+  const name = own.name.replace(/(, (first|then))+$/, '').slice(0, 70);
   return steps.map(({ mediumC, min }, i) => ({
     ...own,
     name: steps.length === 1 ? own.name : `${name}, ${i === 0 ? 'first' : 'then'}`,

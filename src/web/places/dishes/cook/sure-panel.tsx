@@ -2,7 +2,6 @@
 import { useMemo, useState } from 'react';
 import type { SureAnswer } from '../../../../contract/sure.ts';
 import { mattersScene, sureStripScene, timesWords } from '../../../../documents/pictures/sure-strip.ts';
-import { useUnits } from '../../../kitchen.tsx';
 import { Basis } from '../../../parts/basis.tsx';
 import { Button } from '../../../parts/button.tsx';
 import { Choice } from '../../../parts/choice.tsx';
@@ -71,7 +70,7 @@ export function SurePanel({ programme, stageIndex, rules, readOnly, onMinutes }:
         ) : null}
         {open && study.answer !== null && programme !== null ? (
           <Answered current={study.current} label="How long, to be sure">
-            <SureWords answer={study.answer} programme={programme} />
+            <SureWords answer={study.answer} programme={programme} stageIndex={stageIndex} />
             {readOnly || study.answer.minutesForConfidence === null || !study.current ? null : (
               <SetMinutes answer={study.answer} onMinutes={onMinutes} />
             )}
@@ -193,13 +192,14 @@ const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 function SureWords({
   answer,
   programme,
+  stageIndex,
 }: {
   readonly answer: SureAnswer;
   readonly programme: ProgrammeInput;
+  readonly stageIndex: number;
 }) {
   const [box, width] = useWidth<HTMLDivElement>();
-  const units = useUnits();
-  const until = programme.stages.find((s) => s.name === answer.stage)?.until;
+  const until = programme.stages[stageIndex]?.until;
   const writtenMin = until !== undefined && 'min' in until ? until.min : null;
   const strip = useMemo(
     () => (width < 100 ? null : sureStripScene(answer, { width: Math.min(720, width), writtenMin })),
@@ -215,7 +215,7 @@ function SureWords({
   const who = answer.pieces === 1 ? 'a piece' : `the worst of ${answer.pieces} pieces`;
   const { minutesForConfidence: min, lethality } = answer;
   return (
-    <div ref={box} className="stack" data-units={units}>
+    <div ref={box} className="stack">
       {min === null ? (
         <>
           <p className="study-number">No time will do</p>
