@@ -373,6 +373,12 @@ function basisOf(study: Study, rough: boolean): Basis[] {
         'the times are not smooth in what varies: the answer is not below what independent pieces would need',
       ),
     );
+  if (rules.length === 0)
+    basis.push({
+      what: 'no rule of the book was asked for: the target alone decides, counted at every temperature; a rule of 70 °C for 2 min counts only from 60 °C',
+      source: 'fsa-cooking-safely',
+      confidence: 'secondary',
+    });
   for (const rule of cookingRules(rules))
     basis.push({
       what: `rule that must hold too: ${rule.title}`,
