@@ -22,6 +22,8 @@ export class Conduction implements StoredSystem {
   medium = { C: 0, slope: 0, from: 0 };
   /** What else crosses the surface; none where h·(medium − T) is all. */
   law: SurfaceLaw | undefined;
+  /** How fast its heat falls at most as the surface warms, where the matrix was last made [W/(m² K)]. */
+  steepest = 0;
 
   /** Where something freezes. */
   readonly corners?: Corners;
@@ -144,10 +146,13 @@ export class Conduction implements StoredSystem {
     const diagonal = matrix.at(0, 0);
     for (let i = 0; i < this.n; i++) a[diagonal + i * width] = capacity[i] / tau;
     const { law } = this;
+    this.steepest = 0;
     for (let b = 0; b < exposed.length; b++) {
       // The law stands in the surroundings that it was last asked about: those of this step or of the one before.
       law?.read(T[exposed[b]]);
-      a[diagonal + exposed[b] * width] += (law?.fall ?? h) * area[b];
+      const fall = law?.fall ?? h;
+      if (fall > this.steepest) this.steepest = fall;
+      a[diagonal + exposed[b] * width] += fall * area[b];
     }
     for (const { material, quad, node, count } of this.runs)
       if (this.mesh.nv === 1) this.lineMatrix(nodal.k[material], node, count);

@@ -223,7 +223,9 @@ export class March {
           fieldWithin(before, 1 + after / before.h, out);
         }
       : undefined;
-    const newton = (this.body.law === undefined ? 0.2 : 0.02) * this.tolerance;
+    // The steeper the law, the more heat stands for the same residue.
+    const { law, steepest } = this.body;
+    const newton = (law === undefined ? 0.2 : 0.02 / Math.max(1, steepest / 1000)) * this.tolerance;
     return this.stepper.step(this.t, h, this.T, this.U, this.rate, this.slope, newton, ahead);
   }
 
