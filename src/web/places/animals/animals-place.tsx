@@ -4,7 +4,8 @@ import { useKitchen } from '../../kitchen.tsx';
 import { BreakdownRooms } from './breakdown/breakdown-rooms.tsx';
 import { Lots } from './lots.tsx';
 import { Parts } from './parts.tsx';
-import { Suppliers } from './suppliers.tsx';
+import { Suppliers } from './suppliers/suppliers.tsx';
+import { Yields } from './yields/yields.tsx';
 import './animals.css';
 
 const base = '/k/:kitchenId/animals';
@@ -12,6 +13,7 @@ const rooms = [
   { slug: 'parts', name: 'Parts' },
   { slug: 'lots', name: 'Lots' },
   { slug: 'breakdowns', name: 'Breakdown' },
+  { slug: 'yields', name: 'Yields' },
   { slug: 'suppliers', name: 'Suppliers' },
 ] as const;
 
@@ -27,6 +29,7 @@ export function AnimalsPlace() {
         <Route path={`${base}/parts`} component={Parts} />
         <Route path={`${base}/lots`} component={Lots} />
         <Route path={`${base}/breakdowns/*?`} component={BreakdownRooms} />
+        <Route path={`${base}/yields`} component={Yields} />
         <Route path={`${base}/suppliers`} component={Suppliers} />
         <Route path={base}>
           <Redirect to={at.animals(kitchen.id, 'parts')} replace />
