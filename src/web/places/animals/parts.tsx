@@ -1,5 +1,7 @@
 import { useRef, useState } from 'react';
 import type { Part } from '../../../contract/records.ts';
+import type { CarcassBar } from '../../../contract/yields.ts';
+import { plainNumber } from '../../../core/units.ts';
 import { carcassBarScene, carcassSegments } from '../../../documents/pictures/carcass-bar.ts';
 import { call, queryClient, useOperation } from '../../api.ts';
 import { useKitchen } from '../../kitchen.tsx';
@@ -8,19 +10,31 @@ import { Choice } from '../../parts/choice.tsx';
 import { EmptyPlace } from '../../parts/empty-place.tsx';
 import { TextField } from '../../parts/field.tsx';
 import { Figure } from '../../parts/figure.tsx';
+import { moment } from '../../parts/moment.ts';
+import { money } from '../../parts/money.ts';
 import { NumberField, unsettledIn } from '../../parts/number-field.tsx';
 import { Problem } from '../../parts/problem.tsx';
 import { say } from '../../parts/toast.tsx';
 import { useWidth } from '../../pictures/use-width.ts';
+import { PartDialog, partUses } from './part-dialog.tsx';
 
-/** Every animal as one bar: what is sold, what is used, what is thrown away. */
+/** Every animal as one bar: what is sold, what is used, what is thrown away; by weight, and by money below it. */
 export function Parts() {
   const kitchen = useKitchen();
-  const parts = useOperation('parts', { params: { kitchenId: kitchen.id } });
+  const params = { kitchenId: kitchen.id };
+  const parts = useOperation('parts', { params });
+  const bars = useOperation('carcassBars', { params });
   const [adding, setAdding] = useState(false);
-  if (parts.error !== null && parts.data === undefined)
-    return <Problem error={parts.error} retry={() => parts.refetch()} />;
-  if (parts.data === undefined) return <p className="quiet">Reading the parts…</p>;
+  const [opened, setOpened] = useState<Part | null>(null);
+  if (parts.data === undefined || bars.data === undefined)
+    return parts.error === null && bars.error === null ? (
+      <p className="quiet">Reading the parts…</p>
+    ) : (
+      <Problem
+        error={parts.error ?? bars.error}
+        retry={() => void Promise.all([parts.refetch(), bars.refetch()])}
+      />
+    );
   const all = parts.data;
   const animals = [...new Set(all.map((p) => p.species))];
   const name = (
@@ -30,54 +44,123 @@ export function Parts() {
   );
   return (
     <>
-      {all.length === 0 && !adding ? (
+      {bars.data.length === 0 && !adding ? (
         <EmptyPlace title="The whole animal as one bar" action={name}>
           <p>
-            Name its parts and their shares. What is on the menu is solid, what goes into stock is hatched,
-            what is thrown away is empty.
+            Name its parts and their shares, or cut one up at the scale. What is on the menu is solid, what
+            goes into stock is hatched, what is thrown away is empty.
           </p>
         </EmptyPlace>
       ) : null}
-      {animals.map((species) => (
-        <Animal key={species} species={species} parts={all.filter((p) => p.species === species)} />
+      {bars.data.map((bar) => (
+        <Animal
+          key={bar.species}
+          bar={bar}
+          parts={all.filter((p) => p.species.toLowerCase() === bar.species.toLowerCase())}
+          onOpen={setOpened}
+        />
       ))}
+      {opened === null ? null : <PartDialog part={opened} onClose={() => setOpened(null)} />}
       {adding ? (
         <AddPart animals={animals} onDone={() => setAdding(false)} />
-      ) : all.length === 0 ? null : (
+      ) : bars.data.length === 0 ? null : (
         <div>{name}</div>
       )}
     </>
   );
 }
 
-function Animal({ species, parts }: { readonly species: string; readonly parts: readonly Part[] }) {
+const ruleWords = {
+  weight: 'by weight',
+  value: 'by what each part is worth',
+  shares: 'by the kitchen’s own shares',
+} as const;
+
+function Animal(props: {
+  readonly bar: CarcassBar;
+  readonly parts: readonly Part[];
+  readonly onOpen: (part: Part) => void;
+}) {
+  const { bar, parts } = props;
+  const kitchen = useKitchen();
   const [ref, width] = useWidth<HTMLDivElement>();
-  const { total, unknown, segments } = carcassSegments(parts);
+  const { total, unknown, segments } = carcassSegments(bar.parts);
+  const used = segments
+    .filter((s) => s.use === 'menu' || s.use === 'kitchen')
+    .reduce((sum, s) => sum + s.share, 0);
+  const caption =
+    bar.from === 'named shares'
+      ? 'Each part as long as its share of the dressed weight, as it was named here.'
+      : `${plainNumber(used, 1)} % used. From the latest ${bar.breakdowns === 1 ? 'breakdown' : `${bar.breakdowns} breakdowns`}, ${bar.animals} ${bar.animals === 1 ? 'animal' : 'animals'}${bar.until === null ? '' : `, up to ${moment(bar.until, kitchen.zone)}`}.${bar.costBy === null ? '' : ` Money carried ${ruleWords[bar.costBy]}.`}`;
   return (
     <section className="animal" ref={ref}>
-      <h2>{species}</h2>
+      <h2>{bar.species}</h2>
       {width === 0 || segments.length === 0 ? null : (
-        <Figure
-          scene={carcassBarScene(species, parts, { width })}
-          caption="Each part as long as its share of the dressed weight."
-        />
+        <Figure scene={carcassBarScene(bar.species, bar.parts, { width })} caption={caption} />
       )}
       {unknown.length === 0 ? null : <p className="quiet">No share known: {unknown.join(', ')}.</p>}
       {total > 100.5 ? (
         <Problem
-          error={`The shares of the ${species} sum to ${total.toFixed(1)} %, more than the whole animal.`}
+          error={`The shares of the ${bar.species} sum to ${total.toFixed(1)} %, more than the whole animal.`}
           todo="One of them is of another whole, or is counted twice."
         />
       ) : null}
+      <details className="fold">
+        <summary>
+          {parts.length} {parts.length === 1 ? 'part' : 'parts'}: what they are worth, how long they keep
+        </summary>
+        <PartTable parts={parts} onOpen={props.onOpen} />
+      </details>
     </section>
   );
 }
 
-const uses: readonly { value: Part['use']; label: string }[] = [
-  { value: 'menu', label: 'On the menu' },
-  { value: 'kitchen', label: 'In stock or staff food' },
-  { value: 'thrown away', label: 'Thrown away' },
-];
+function PartTable(props: { readonly parts: readonly Part[]; readonly onOpen: (part: Part) => void }) {
+  const kitchen = useKitchen();
+  const unsaid = <span className="quiet">not said</span>;
+  return (
+    <div className="scroll-x">
+      <table>
+        <thead>
+          <tr>
+            <th scope="col">Part</th>
+            <th scope="col">What becomes of it</th>
+            <th scope="col">Limits</th>
+            <th scope="col" className="number">
+              Keeps
+            </th>
+            <th scope="col" className="number">
+              Worth a kg
+            </th>
+            <th scope="col" className="number">
+              Own share
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {props.parts.map((p) => (
+            <tr key={p.id}>
+              <th scope="row">
+                <button type="button" className="part-name" onClick={() => props.onOpen(p)}>
+                  {p.name}
+                </button>
+              </th>
+              <td>{partUses.find((u) => u.value === p.use)?.label}</td>
+              <td>{p.class ?? unsaid}</td>
+              <td className="number">
+                {p.lifeDays === null ? unsaid : `${plainNumber(p.lifeDays, 1)} days`}
+              </td>
+              <td className="number">
+                {p.valuePerKg === null ? unsaid : money(p.valuePerKg, kitchen.currency)}
+              </td>
+              <td className="number">{p.costShare === null ? unsaid : plainNumber(p.costShare, 2)}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
+}
 
 function AddPart({ animals, onDone }: { readonly animals: readonly string[]; readonly onDone: () => void }) {
   const kitchen = useKitchen();
@@ -95,7 +178,9 @@ function AddPart({ animals, onDone }: { readonly animals: readonly string[]; rea
       params: { kitchenId: kitchen.id },
       body: { species: species.trim(), name: name.trim(), sharePct, use },
     });
-    await queryClient.invalidateQueries({ queryKey: ['parts'] });
+    await Promise.all(
+      ['parts', 'carcassBars'].map((key) => queryClient.invalidateQueries({ queryKey: [key] })),
+    );
     say(`${name.trim()} of ${species.trim()} is in the list.`);
     setName('');
     setShare(null);
@@ -122,7 +207,7 @@ function AddPart({ animals, onDone }: { readonly animals: readonly string[]; rea
           onChange={setShare}
           hint="Leave empty where nobody has weighed it."
         />
-        <Choice label="What becomes of it" value={use} options={uses} onChange={setUse} />
+        <Choice label="What becomes of it" value={use} options={partUses} onChange={setUse} />
       </div>
       <div className="row">
         <Button kind="strong" type="submit" onPress={add} busy="Writing…">

@@ -1,4 +1,4 @@
-import { useMemo, useState } from 'react';
+import { useMemo, useRef, useState } from 'react';
 import { v7 as newId } from 'uuid';
 import { useLocation, useSearch } from 'wouter';
 import type { TreeNode } from '../../../../contract/breakdown.ts';
@@ -13,7 +13,7 @@ import { Caution } from '../../../parts/caution.tsx';
 import { Choice } from '../../../parts/choice.tsx';
 import { EmptyPlace } from '../../../parts/empty-place.tsx';
 import { TextField, Tick } from '../../../parts/field.tsx';
-import { NumberField } from '../../../parts/number-field.tsx';
+import { NumberField, unsettledIn } from '../../../parts/number-field.tsx';
 import { Problem } from '../../../parts/problem.tsx';
 import { say } from '../../../parts/toast.tsx';
 import { usePersonId } from '../../../person.ts';
@@ -40,6 +40,7 @@ export function StartBreakdown() {
   const [own, setOwn] = useState<{ readonly of: string; readonly nodes: TreeNode[] } | null>(null);
   const [allLots, setAllLots] = useState(false);
   const [treeName, setTreeName] = useState('');
+  const form = useRef<HTMLDivElement>(null);
   // One id for one filled-in form: pressing twice, or again after a lost answer, begins one breakdown.
   // biome-ignore lint/correctness/useExhaustiveDependencies: other contents are another breakdown
   const id = useMemo(() => newId(), [chosen, treeId, own, counted, cutter]);
@@ -86,6 +87,8 @@ export function StartBreakdown() {
     setCounted(null);
   };
   const begin = async () => {
+    const open = unsettledIn(form.current);
+    if (open !== null) throw new Error(`${open}: what was typed is not settled yet. See beside the field.`);
     if (lots.length === 0) throw new Error('Choose what goes on the table.');
     if (animals === null) throw new Error('Say how many animals they are.');
     const breakdown = await call('startBreakdown', {
@@ -115,7 +118,7 @@ export function StartBreakdown() {
     say(`${kept.name} is kept: it comes up first for ${species} from now on.`);
   };
   return (
-    <div className="stack-wide">
+    <div className="stack-wide" ref={form}>
       <section className="stack">
         <h2>What goes on the table</h2>
         <ul className="choose-lots" aria-label="Lots">

@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useRef, useState } from 'react';
 import type { Part } from '../../../../contract/records.ts';
 import type { YieldPart, YieldsAnswer } from '../../../../contract/yields.ts';
 import { usableCost } from '../../../../core/carcass/joint-cost.ts';
@@ -8,7 +8,7 @@ import { useKitchen } from '../../../kitchen.tsx';
 import { Button } from '../../../parts/button.tsx';
 import { Choice } from '../../../parts/choice.tsx';
 import { money } from '../../../parts/money.ts';
-import { NumberField } from '../../../parts/number-field.tsx';
+import { NumberField, unsettledIn } from '../../../parts/number-field.tsx';
 import { say } from '../../../parts/toast.tsx';
 
 const wageKey = (kitchenId: string) => `fq.wage.${kitchenId}`;
@@ -139,7 +139,10 @@ function Losses({ part }: { readonly part: Part }) {
   const [trimPct, setTrim] = useState(part.trimPct);
   const [cookingLossPct, setCooking] = useState(part.cookingLossPct);
   const [labourMinPerKg, setLabour] = useState(part.labourMinPerKg);
+  const form = useRef<HTMLDivElement>(null);
   const keep = async () => {
+    const open = unsettledIn(form.current);
+    if (open !== null) throw new Error(`${open}: what was typed is not settled yet. See beside the field.`);
     await call('changePart', {
       params: { kitchenId: kitchen.id, partId: part.id },
       body: { trimPct, cookingLossPct, labourMinPerKg },
@@ -148,7 +151,7 @@ function Losses({ part }: { readonly part: Part }) {
     say(`${part.name}: kept.`);
   };
   return (
-    <div className="fields">
+    <div className="fields" ref={form}>
       <NumberField
         label={`Trim off ${part.name}`}
         unit="%"
