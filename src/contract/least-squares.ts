@@ -16,6 +16,20 @@ function remembered<T>(ask: (x: readonly number[]) => T): (x: readonly number[])
   };
 }
 
+/** What a step would take off the sum of squares if the slopes held. */
+function promised(
+  slopes: readonly Float64Array[],
+  y: Float64Array,
+  C: Float64Array,
+  next: readonly number[],
+  x: readonly number[],
+): number {
+  return slopes.reduce((total, s, j) => {
+    const fall = s.reduce((sum, v, i) => sum + v * (y[i]! - C[i]!), 0);
+    return total + fall * (next[j]! - x[j]!);
+  }, 0);
+}
+
 const mostSteps = 40;
 
 /**
@@ -37,9 +51,12 @@ export function leastSquares(order: LeastSquaresOrder): { x: number[]; converged
   let damping = 1e-6 * size;
   for (let step = 0; step < mostSteps; step++) {
     const J = slopes(x);
+    // The library gives back where it began when its step gained nothing; where it tried is seen on the way.
+    let tried: readonly number[] = x;
     const { parameterValues: next } = levenbergMarquardt(
       { x: indices, y },
       (at) => {
+        tried = [...at];
         const C = model(at);
         return (i) => C[i]!;
       },
@@ -54,12 +71,13 @@ export function leastSquares(order: LeastSquaresOrder): { x: number[]; converged
       },
     );
     const after = sum(next);
+    const moved = Math.max(...next.map((v, i) => Math.abs(v - x[i]!)));
     if (same(next, x) || !(after < before)) {
-      if (damping > size) return { x, converged: true };
+      // Nothing gained: done where by the slopes there was nothing to gain either, else a shorter step.
+      if (damping > size || promised(J, y, model(x), tried, x) < enough) return { x, converged: true };
       damping = Math.max(damping * 10, 1e-6 * size);
       continue;
     }
-    const moved = Math.max(...next.map((v, i) => Math.abs(v - x[i]!)));
     const gained = before - after;
     x = next;
     if (moved < 1e-4 || gained < Math.max(enough, 1e-5 * before)) return { x, converged: true };
