@@ -154,7 +154,8 @@ function costOf(
   const found = new Map<string, { cost: number; grams: number }>();
   for (const { outcome } of breakdowns)
     for (const n of outcome.nodes) {
-      if (n.cost === null || n.grams <= 0) continue;
+      const carries = n.becomes === 'part' || n.becomes === 'step' || n.becomes === 'sold';
+      if (!carries || n.cost === null || n.grams <= 0) continue;
       const before = found.get(n.name.toLowerCase()) ?? { cost: 0, grams: 0 };
       found.set(n.name.toLowerCase(), { cost: before.cost + n.cost, grams: before.grams + n.grams });
     }

@@ -4,6 +4,7 @@ import type { Entry } from './outbox.ts';
 import { putAway, sendAgain, sendNow, useOutbox } from './outbox-driver.ts';
 import { readAside } from './outbox-storage.ts';
 import { Hollow } from './readings-view.tsx';
+import './waiting-bar.css';
 
 const said = (e: Entry): string => {
   if (e.kind === 'reading')

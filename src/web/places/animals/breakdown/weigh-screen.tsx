@@ -120,6 +120,9 @@ function AtTheScale({ breakdown, lines, standing, live }: ScaleProps) {
     <div className="cutting stack-wide">
       <BreakdownHead breakdown={breakdown} />
       <LiveBalance live={live} />
+      {open === 0 ? (
+        <p className="lead">Everything is weighed. Finish below, or weigh a part again.</p>
+      ) : null}
       {current === undefined ? null : (
         <>
           <WeighField

@@ -61,7 +61,32 @@ export function YieldTable({ answer }: { readonly answer: YieldsAnswer }) {
           </tbody>
         </table>
       </div>
+      <PublishedFigures answer={answer} />
     </section>
+  );
+}
+
+/** Whose figures stand beside ours: of which animals, by whom, how sure. */
+function PublishedFigures({ answer }: { readonly answer: YieldsAnswer }) {
+  const beside = answer.parts.flatMap((p) =>
+    p.published === null ? [] : [{ part: p.part, ...p.published }],
+  );
+  if (beside.length === 0) return null;
+  return (
+    <details className="fold">
+      <summary>Where the published figures come from</summary>
+      <ul className="fold-list">
+        {beside.map((p) => (
+          <li key={p.part}>
+            {p.part}: {percent(p.pct)} of {p.of}, {p.animals}
+            {p.n === null ? '' : `, ${p.n} animals`}.{' '}
+            <span className="quiet">
+              {p.citation} ({confidenceWord(p.confidence)})
+            </span>
+          </li>
+        ))}
+      </ul>
+    </details>
   );
 }
 
@@ -102,16 +127,10 @@ function Row({ part: p }: { readonly part: YieldPart }) {
         ) : (
           <>
             {percent(published.pct)} of {published.of}
-            <span className="quiet small">
-              {' '}
-              {published.animals}
-              {published.n === null ? '' : `, ${published.n} animals`}; {published.citation} (
-              {confidenceWord(published.confidence)})
-              {published.countedAs > 0
-                ? `. Counted as ${published.countedAs}: middle animal ${percent(p.centrePct)}`
-                : ''}
-              {published.fits === false ? '. Outside of what your own animals give: do not count on it' : ''}
-            </span>
+            {published.countedAs > 0 ? (
+              <span className="quiet small"> counted: middle animal {percent(p.centrePct)}</span>
+            ) : null}
+            {published.fits === false ? <span className="small"> ◆ outside of what yours give</span> : null}
           </>
         )}
       </td>
