@@ -84,13 +84,13 @@ const of = (
 ): Case => ({ what, body, medium, h, from, to, measured, ...(differs === undefined ? {} : { differs }) });
 const cases: readonly Case[] = [
   of('rolled silverside, 110 mm, air 0 °C at 1.2 m/s', roll(lean), 0, air(0.11, 1.2), 70, 10, 4.9),
-  of('the same', roll(lean), 0, air(0.11, 1.2), 50, 10, 4.0),
+  of('rolled silverside, 110 mm, air 0 °C at 1.2 m/s', roll(lean), 0, air(0.11, 1.2), 50, 10, 4.0),
   of('rolled silverside, 110 mm, water 0 °C', roll(lean), 0, iceWater, 70, 10, 3.1),
-  of('the same', roll(lean), 0, iceWater, 50, 10, 2.6, -0.58),
+  of('rolled silverside, 110 mm, water 0 °C', roll(lean), 0, iceWater, 50, 10, 2.6, -0.58),
   of('rolled forequarter, 110 mm, air 0 °C at 1.2 m/s', roll(fatter), 0, air(0.11, 1.2), 70, 10, 5.1),
-  of('the same', roll(fatter), 0, air(0.11, 1.2), 50, 10, 4.4),
+  of('rolled forequarter, 110 mm, air 0 °C at 1.2 m/s', roll(fatter), 0, air(0.11, 1.2), 50, 10, 4.4),
   of('rolled forequarter, 110 mm, water 0 °C', roll(fatter), 0, iceWater, 70, 10, 3.6, -1.05),
-  of('the same', roll(fatter), 0, iceWater, 50, 10, 3.1, -1.06),
+  of('rolled forequarter, 110 mm, water 0 °C', roll(fatter), 0, iceWater, 50, 10, 3.1, -1.06),
   of('slab of 0.94 kg, 50 mm, air 0 °C at 1.2 m/s', disc, 0, air(0.05, 1.2), 70, 10, 2.1),
   of('slab of 0.94 kg, 50 mm, water 0 °C', disc, 0, iceWater, 70, 10, 1.2),
   of('vacuum-packed roast, 160 × 130 mm, water 1 °C', roast, 1, iceWater, 70, 8, 6.9),

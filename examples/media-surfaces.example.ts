@@ -55,7 +55,7 @@ const condensing = (): Row[] =>
   saturated.map(([air, T, expected]) => ({
     quantity: `saturated air of ${air} °C on a surface of ${T} °C: heat over difference of temperature`,
     source: 'chilton-colburn-1934',
-    confidence: 'computed',
+    confidence: 'memory',
     expected,
     ours: heat(15, { vapour: { pressure, relative: 1, activity: 1 } }, air, T) / (air - T),
     tolerance: 0.01 * expected,
@@ -70,7 +70,7 @@ const drying = (): Row[] =>
       {
         quantity: `air of ${air} °C with ${kPa} kPa of vapour: where a wet surface rests`,
         source: 'ashrae-fundamentals-psychrometrics',
-        confidence: 'computed',
+        confidence: 'memory',
         expected,
         ours: restingAt({ h: 20, surface: { vapour: { pressure, partial, activity: 1 } } }, air),
         tolerance: 1.1,
@@ -84,7 +84,7 @@ const given = (): Row[] =>
   bulbs.slice(0, 3).map(([air, kPa, bulb]) => ({
     quantity: `vapour in air of ${air} °C with a wet bulb of ${bulb} °C`,
     source: 'ashrae-fundamentals-psychrometrics',
-    confidence: 'computed',
+    confidence: 'memory',
     expected: kPa,
     ours: vapourOfWetBulb(air, bulb, pressure) / 1000,
     tolerance: 0.01,
@@ -114,7 +114,7 @@ const boiling = (): Row[] =>
   ).map(([altitudeM, expected]) => ({
     quantity: `steam in a kitchen at ${altitudeM} m`,
     source: 'iso-2533-atmosphere',
-    confidence: 'computed',
+    confidence: 'memory',
     expected,
     ours: surroundingsOf({ name: 'steam', medium: 'steam', altitudeM, until: { min: 1 } }, 'stage')
       .medium as number,

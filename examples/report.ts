@@ -95,8 +95,9 @@ function chapter(outcome: Outcome, numbers: ReadonlyMap<string, number>): string
       ),
     ),
   );
+  const apart = rows.filter((row) => row.differs !== undefined).length;
   const folded = [
-    `<details><summary>${rows.length} checks; ${rows.filter((row) => row.differs !== undefined).length} of them differ</summary>`,
+    `<details><summary>${rows.length} checks, ${apart === 0 ? 'all within what is allowed' : `${apart} of them known not to agree`}</summary>`,
     '',
     ...all,
     '',

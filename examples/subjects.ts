@@ -16,7 +16,7 @@ export const subjects: readonly Subject[] = [
     title: 'Heat in a piece',
     intro:
       'For a slab, a cylinder, a sphere and what can be built from them the temperature at every point and time is known exactly. Where nothing exact is known, another program, written apart, answers the same question.',
-    words: ['heat', 'fit'],
+    words: ['heat'],
   },
   {
     title: 'Steam, air, water and what they bring to a surface',
