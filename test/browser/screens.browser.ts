@@ -44,6 +44,10 @@ test('every screen of the demo kitchen', async ({ page, server }) => {
   for (const place of [
     'animals',
     'animals/lots',
+    'animals/breakdowns',
+    'animals/breakdowns/start',
+    'animals/breakdowns/import',
+    'animals/yields',
     'animals/suppliers',
     'dishes',
     'week',
@@ -82,7 +86,18 @@ test('an empty kitchen: every place says what it is for', async ({ page, server 
   await page.waitForURL(/\/k\/[0-9a-f-]{36}\//);
   const at = page.url().replace(/(\/k\/[0-9a-f-]{36}).*/, '$1');
   await expect(page.getByText('invented data')).toHaveCount(0);
-  for (const place of ['animals', 'animals/lots', 'animals/suppliers', 'dishes', 'week', 'line', 'proof']) {
+  for (const place of [
+    'animals',
+    'animals/lots',
+    'animals/breakdowns',
+    'animals/breakdowns/start',
+    'animals/yields',
+    'animals/suppliers',
+    'dishes',
+    'week',
+    'line',
+    'proof',
+  ]) {
     await look(page, `${at}/${place}`, `${place}, empty`);
     const words = (await page.locator('main').textContent()) ?? '';
     expect(words.length, `${place} says something`).toBeGreaterThan(60);

@@ -14,6 +14,8 @@ export interface Typed {
 
 export interface WeighFieldProps {
   readonly item: Item;
+  /** Changes whenever the scale is turned to: the field takes the keys again. */
+  readonly turn: number;
   readonly title: string;
   /** Keeps the weight, or says why it cannot be. */
   readonly onWeigh: (typed: Typed) => Promise<string | null>;
@@ -48,7 +50,7 @@ function useThumb(): boolean {
 
 /** One field at the scale: Enter writes and goes on, `t` takes the container off, `p` counts pieces. */
 export function WeighField(props: WeighFieldProps) {
-  const { item, onWeigh, onSkip, onMove, onTakeBack } = props;
+  const { item, turn, onWeigh, onSkip, onMove, onTakeBack } = props;
   const kitchen = useKitchen();
   const [text, setText] = useState('');
   const [pieces, setPieces] = useState('');
@@ -68,7 +70,7 @@ export function WeighField(props: WeighFieldProps) {
   useEffect(() => {
     setWrong(null);
     input.current?.focus();
-  }, [item.key]);
+  }, [item.key, turn]);
 
   const type = (next: string) => {
     setText(next);

@@ -71,12 +71,14 @@ function AtTheScale({ breakdown, lines, standing, live }: ScaleProps) {
   const current = items.find((i) => i.key === chosen) ?? items.find((i) => !weighed.has(i.key)) ?? items[0];
   /** The line that the next weight takes the place of. */
   const [again, setAgain] = useState<Line | null>(null);
+  const [turn, setTurn] = useState(0);
   const scale = useScale(breakdown.id);
   const mass = (grams: number) => formatQuantity(grams, 'mass', kitchen.units);
 
   const go = (key: string | null) => {
     setAgain(null);
     setChosen(key);
+    setTurn((n) => n + 1);
   };
   const last = [...standing].sort((a, b) => Date.parse(a.at) - Date.parse(b.at)).at(-1);
   const takeBack = async (line = last) => {
@@ -128,6 +130,7 @@ function AtTheScale({ breakdown, lines, standing, live }: ScaleProps) {
           <WeighField
             key="scale"
             item={current}
+            turn={turn}
             title={`${titleOf(current, breakdown.species)}${again !== null ? ', again' : weighed.has(current.key) ? ', another tray' : ''}`}
             pieces={
               current.node.piecesPerAnimal === null
@@ -139,7 +142,15 @@ function AtTheScale({ breakdown, lines, standing, live }: ScaleProps) {
             onMove={(by) => go(beside(items, current.key, by))}
             onTakeBack={() => void takeBack()}
           />
-          <LinesHere lines={here} again={again} onAgain={setAgain} onTakeBack={(line) => takeBack(line)} />
+          <LinesHere
+            lines={here}
+            again={again}
+            onAgain={(line) => {
+              setAgain(line);
+              setTurn((n) => n + 1);
+            }}
+            onTakeBack={(line) => takeBack(line)}
+          />
         </>
       )}
       <WaitingBar />
