@@ -26,7 +26,7 @@ export function YieldTable({ answer }: { readonly answer: YieldsAnswer }) {
             { width },
           )}
           caption="Dot: the mean. Heavy line: where the mean lies, nineteen times of twenty. Thin line: where the next animal falls. Diamond: the published figure of the same whole."
-          table="unseen"
+          table="none"
         />
       )}
       <div className="scroll-x">
