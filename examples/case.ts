@@ -23,8 +23,11 @@ export interface Row {
    * from a published equation whose constants were read.
    */
   readonly confidence: Confidence;
-  /** Ours lies outside the tolerance, and it is known why: by how much (ours less expected), and the reason. */
-  readonly differs?: { readonly by: number; readonly why: string };
+  /**
+   * Ours lies outside the tolerance, and it is known why: by how much (ours less expected), and the reason. `unsafe` where
+   * trusting ours would be the mistake that hurts; the report puts these first.
+   */
+  readonly differs?: { readonly by: number; readonly why: string; readonly unsafe?: true };
 }
 
 export interface Example {

@@ -88,7 +88,7 @@ export const example: Example = {
       why: 'solved independently as differential equations',
     });
     rows.push({
-      quantity: 'the same beside the published model for cured beef',
+      quantity: 'cured, 51 to 11 °C in 8 h, h0 4, beside the published model for cured beef',
       source: 'juneja-cured-beef-cooling',
       confidence: 'read',
       expected: 0.5,

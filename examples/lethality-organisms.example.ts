@@ -115,7 +115,8 @@ export const example: Example = {
         why: 'eight times the D of 1.3 min that was measured there',
       },
       {
-        quantity: 'the same at 65 °C for 1 min, where more than 8 log10 were found',
+        quantity:
+          'Clostridium perfringens cells in turkey, 65 °C for 1 min, where more than 8 log10 were found',
         source: 'juneja-marmer-1998',
         confidence: 'read',
         expected: { low: 8, high: 100 },

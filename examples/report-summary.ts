@@ -90,9 +90,12 @@ export function summaryOf(outcomes: readonly Outcome[]): Summary {
         ? []
         : [{ title: subject.title, cases: cases.length, published, other: held.length - published }];
     }),
-    differs: withTitles(outcomes).flatMap(({ row, title }) =>
-      row.differs === undefined ? [] : [entry(row, title, row.differs.why)],
-    ),
+    differs: withTitles(outcomes)
+      .flatMap(({ row, title }) => (row.differs === undefined ? [] : [{ row, title, differs: row.differs }]))
+      .sort((a, b) => Number(b.differs.unsafe ?? false) - Number(a.differs.unsafe ?? false))
+      .map(({ row, title, differs: { why, unsafe } }) =>
+        entry(row, title, unsafe === true ? `On the unsafe side: ${why}` : why),
+      ),
     notValidated: notValidated.map((what) => ({ what })),
   };
 }
