@@ -53,6 +53,7 @@ test('every screen of the demo kitchen', async ({ page, server }) => {
     'week',
     'line',
     'proof',
+    'proof/checks',
     'settings',
   ]) {
     await look(page, `${at}/${place}`, place);
