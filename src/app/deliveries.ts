@@ -321,7 +321,7 @@ async function readDelivery(db: Db, kitchenId: string, id: string): Promise<Deli
   if (row === undefined) throw notFound('delivery');
   const names = await namesIn(db, kitchenId);
   const lots = await db
-    .select({ id: t.lot.id })
+    .select({ id: t.lot.id, code: t.lot.code })
     .from(t.lot)
     .where(eq(t.lot.deliveryId, id))
     .orderBy(asc(t.lot.code));
@@ -335,6 +335,7 @@ async function readDelivery(db: Db, kitchenId: string, id: string): Promise<Deli
     lines: row.delivery.lines as DeliveryLine[],
     checks: row.delivery.checks as DeliveryCheck[],
     lotIds: lots.map((l) => l.id),
+    lots,
     photos: photos.map((p) => p.id),
   };
 }

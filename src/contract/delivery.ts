@@ -51,7 +51,7 @@ export type DeliveryLine = z.infer<typeof DeliveryLine>;
 export const DeliveryCheck = z.strictObject({
   /** The point's key in the specification, e.g. `arrivesAtMostC`, `refusedIf[2]`. */
   point: Text(80),
-  asked: Text(300),
+  asked: Text(700),
   met: z.enum(['met', 'not met', 'not looked at']),
   found: Note(300),
 });
@@ -82,13 +82,21 @@ export const Delivery = z.strictObject({
   grams: z.number(),
   cost: Minor.nullable(),
   lotIds: z.array(Id),
+  /** The lots it made, by the code on the label. */
+  lots: z.array(z.strictObject({ id: Id, code: z.string() })),
   photos: z.array(Id),
   recordedAt: Instant,
   by: z.string(),
 });
 export type Delivery = z.infer<typeof Delivery>;
 
-export const DeliverySummary = Delivery.omit({ lines: true, checks: true, lotIds: true, photos: true });
+export const DeliverySummary = Delivery.omit({
+  lines: true,
+  checks: true,
+  lotIds: true,
+  lots: true,
+  photos: true,
+});
 export type DeliverySummary = z.infer<typeof DeliverySummary>;
 
 /** A supplier over time: a row a delivery, oldest first. */

@@ -12,8 +12,18 @@ export const at = {
   door: () => '/',
   place: (kitchenId: string, slug: PlaceSlug) => `/k/${kitchenId}/${slug}`,
   settings: (kitchenId: string) => `/k/${kitchenId}/settings`,
-  animals: (kitchenId: string, tab: 'parts' | 'lots' | 'suppliers' | 'yields') =>
+  animals: (kitchenId: string, tab: 'parts' | 'lots' | 'suppliers' | 'deliveries' | 'yields') =>
     `/k/${kitchenId}/animals/${tab}`,
+  supplier: (kitchenId: string, supplierId: string) => `/k/${kitchenId}/animals/suppliers/${supplierId}`,
+  newSpecification: (kitchenId: string, supplierId: string) =>
+    `/k/${kitchenId}/animals/suppliers/${supplierId}/specifications/new`,
+  /** Versions count from 1; the newest where none is named. */
+  specification: (kitchenId: string, supplierId: string, specificationId: string, version?: number) =>
+    `/k/${kitchenId}/animals/suppliers/${supplierId}/specifications/${specificationId}${version === undefined ? '' : `?version=${version}`}`,
+  deliveries: (kitchenId: string) => `/k/${kitchenId}/animals/deliveries`,
+  takeIn: (kitchenId: string, supplierId?: string) =>
+    `/k/${kitchenId}/animals/deliveries/take-in${supplierId === undefined ? '' : `?from=${supplierId}`}`,
+  delivery: (kitchenId: string, deliveryId: string) => `/k/${kitchenId}/animals/deliveries/${deliveryId}`,
   breakdowns: (kitchenId: string) => `/k/${kitchenId}/animals/breakdowns`,
   startBreakdown: (kitchenId: string, lotId?: string) =>
     `/k/${kitchenId}/animals/breakdowns/start${lotId === undefined ? '' : `?lot=${lotId}`}`,

@@ -2,9 +2,10 @@ import { Link, Redirect, Route, Switch } from 'wouter';
 import { at } from '../../addresses.ts';
 import { useKitchen } from '../../kitchen.tsx';
 import { BreakdownRooms } from './breakdown/breakdown-rooms.tsx';
+import { DeliveryRooms } from './deliveries/delivery-rooms.tsx';
 import { Lots } from './lots.tsx';
 import { Parts } from './parts.tsx';
-import { Suppliers } from './suppliers/suppliers.tsx';
+import { SupplierRooms } from './suppliers/supplier-rooms.tsx';
 import { Yields } from './yields/yields.tsx';
 import './animals.css';
 
@@ -15,6 +16,7 @@ const rooms = [
   { slug: 'breakdowns', name: 'Breakdown' },
   { slug: 'yields', name: 'Yields' },
   { slug: 'suppliers', name: 'Suppliers' },
+  { slug: 'deliveries', name: 'Deliveries' },
 ] as const;
 
 /** Animals: what comes in, and what becomes of it. */
@@ -30,7 +32,8 @@ export function AnimalsPlace() {
         <Route path={`${base}/lots`} component={Lots} />
         <Route path={`${base}/breakdowns/*?`} component={BreakdownRooms} />
         <Route path={`${base}/yields`} component={Yields} />
-        <Route path={`${base}/suppliers`} component={Suppliers} />
+        <Route path={`${base}/suppliers/*?`} component={SupplierRooms} />
+        <Route path={`${base}/deliveries/*?`} component={DeliveryRooms} />
         <Route path={base}>
           <Redirect to={at.animals(kitchen.id, 'parts')} replace />
         </Route>
@@ -38,9 +41,6 @@ export function AnimalsPlace() {
           <p>Nothing at this address.</p>
         </Route>
       </Switch>
-      <p className="quiet measure">
-        Still to come in this place: a supplier’s written specification and deliveries checked against it.
-      </p>
     </div>
   );
 }

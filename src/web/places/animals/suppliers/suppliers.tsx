@@ -1,16 +1,20 @@
 import { useState } from 'react';
-import { call, queryClient, useOperation } from '../../api.ts';
-import { useKitchen } from '../../kitchen.tsx';
-import { Button } from '../../parts/button.tsx';
-import { EmptyPlace } from '../../parts/empty-place.tsx';
-import { TextField } from '../../parts/field.tsx';
-import { Problem } from '../../parts/problem.tsx';
-import { say } from '../../parts/toast.tsx';
+import { Link } from 'wouter';
+import type { Specification } from '../../../../contract/specification.ts';
+import { at } from '../../../addresses.ts';
+import { call, queryClient, useOperation } from '../../../api.ts';
+import { useKitchen } from '../../../kitchen.tsx';
+import { Button } from '../../../parts/button.tsx';
+import { EmptyPlace } from '../../../parts/empty-place.tsx';
+import { TextField } from '../../../parts/field.tsx';
+import { Problem } from '../../../parts/problem.tsx';
+import { say } from '../../../parts/toast.tsx';
 
 /** Who the animals come from. */
 export function Suppliers() {
   const kitchen = useKitchen();
   const suppliers = useOperation('suppliers', { params: { kitchenId: kitchen.id } });
+  const specifications = useOperation('specifications', { params: { kitchenId: kitchen.id } });
   const [adding, setAdding] = useState(false);
   if (suppliers.error !== null && suppliers.data === undefined)
     return <Problem error={suppliers.error} retry={() => suppliers.refetch()} />;
@@ -32,14 +36,20 @@ export function Suppliers() {
             <thead>
               <tr>
                 <th scope="col">Supplier</th>
+                <th scope="col">Asked in writing</th>
                 <th scope="col">Note</th>
               </tr>
             </thead>
             <tbody>
               {suppliers.data.map((s) => (
                 <tr key={s.id}>
-                  <th scope="row">{s.name}</th>
-                  <td>{s.note}</td>
+                  <th scope="row">
+                    <Link className="supply-what" href={at.supplier(kitchen.id, s.id)}>
+                      {s.name}
+                    </Link>
+                  </th>
+                  <td>{askedOf(specifications.data?.filter((x) => x.supplierId === s.id))}</td>
+                  <td className="supply-note">{s.note}</td>
                 </tr>
               ))}
             </tbody>
@@ -53,6 +63,14 @@ export function Suppliers() {
       )}
     </>
   );
+}
+
+function askedOf(own: readonly Specification[] | undefined): string {
+  if (own === undefined) return '';
+  const live = own.filter((s) => s.endedAt === null);
+  if (live.length === 0) return 'nothing';
+  const agreed = live.filter((s) => s.inForce !== null).length;
+  return agreed === live.length ? `${agreed} agreed` : `${agreed} agreed, ${live.length - agreed} not yet`;
 }
 
 function AddSupplier({ onDone }: { readonly onDone: () => void }) {
@@ -76,7 +94,7 @@ function AddSupplier({ onDone }: { readonly onDone: () => void }) {
         onChange={setNote}
         lines={3}
         maxLength={4_000}
-        hint="What was agreed: how it is killed, cut, packed, how cold it arrives."
+        hint="Who to ring and when, the approval number, the days they kill and drive. One thing a line."
       />
       <div className="row">
         <Button kind="strong" type="submit" onPress={add} busy="Writing…">

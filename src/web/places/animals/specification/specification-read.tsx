@@ -1,0 +1,30 @@
+import type { SpecificationContent } from '../../../../contract/specification.ts';
+import { specificationGroups, specificationLines } from '../../../../contract/specification-lines.ts';
+import { useUnits } from '../../../kitchen.tsx';
+
+/** A version that was sent, to read: everything that is asked, grouped as the job goes. */
+export function SpecificationRead({ content }: { readonly content: SpecificationContent }) {
+  const units = useUnits();
+  const lines = specificationLines(content, units);
+  return (
+    <div className="asked">
+      {specificationGroups.map((group) => {
+        const own = lines.filter((l) => l.group === group);
+        if (own.length === 0) return null;
+        return (
+          <section key={group} className="asked-group stack">
+            <h3>{group.replace(/^./, (c) => c.toUpperCase())}</h3>
+            <dl className="asked-lines">
+              {own.map((l, i) => (
+                <div key={`${l.key} ${i}`}>
+                  <dt>{l.label}</dt>
+                  <dd>{l.text}</dd>
+                </div>
+              ))}
+            </dl>
+          </section>
+        );
+      })}
+    </div>
+  );
+}
