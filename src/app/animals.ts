@@ -130,6 +130,7 @@ export const asLot = (row: typeof t.lot.$inferSelect): Lot => ({
   note: row.note,
 });
 
+/** The newest first; the last 2,000. What is left in the house is on the shelf. */
 export const listLots = (app: App, kitchenId: string): Promise<Lot[]> =>
   look(app, async (db) => {
     await kitchenOf(db, kitchenId);
@@ -137,7 +138,8 @@ export const listLots = (app: App, kitchenId: string): Promise<Lot[]> =>
       .select()
       .from(t.lot)
       .where(eq(t.lot.kitchenId, kitchenId))
-      .orderBy(desc(t.lot.arrivedAt), desc(t.lot.id));
+      .orderBy(desc(t.lot.arrivedAt), desc(t.lot.id))
+      .limit(2_000);
     return rows.map(asLot);
   });
 
