@@ -121,7 +121,7 @@ export const operations = {
   lots: op({
     method: 'GET',
     path: `${K}/lots`,
-    summary: 'Lots in the house, newest first.',
+    summary: 'Lots that were taken in or made, newest first; the last 2,000.',
     result: z.array(Lot),
   }),
   addLot: op({
