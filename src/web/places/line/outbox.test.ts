@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import type { WeighingInput } from '../../../contract/breakdown.ts';
 import type { Reading } from '../../../contract/records.ts';
 import {
   acknowledged,
@@ -104,6 +105,40 @@ describe('next', () => {
   });
   it(`takes at most ${mostTogether} at a time`, () => {
     expect(next(withReadings(mostTogether + 5))).toHaveLength(mostTogether);
+  });
+});
+
+describe('weighings', () => {
+  const weighing = (n: number, more: Partial<WeighingInput> = {}): WeighingInput => ({
+    id: uuid(2_000 + n),
+    node: 'breast',
+    animal: null,
+    grossGrams: n,
+    tareGrams: 0,
+    pieces: null,
+    corrects: null,
+    takenBack: false,
+    at: '2030-11-02T10:00:00Z',
+    ...more,
+  });
+  const weigh = (box: Outbox, n: number, more: Partial<WeighingInput> = {}) =>
+    put(box, to, { kind: 'weighing', weighing: weighing(n, more) });
+
+  it('go together and never with readings of the same id of record', () => {
+    const box = put(weigh(weigh(emptyOutbox, 1), 2), to, { kind: 'reading', reading: reading(3) });
+    expect(next(box).map((e) => e.kind)).toEqual(['weighing', 'weighing']);
+  });
+  it('one taken back waits while what it takes back is refused', () => {
+    let box = weigh(weigh(emptyOutbox, 1), 2, { corrects: uuid(2_001), takenBack: true });
+    box = refused(refused(box, [uuid(2_001), uuid(2_002)], 'no'), [uuid(2_001)], 'too heavy');
+    expect(next(box)).toEqual([]);
+    expect(next(tryAgain(box, uuid(2_001))).map((e) => e.id)).toEqual([uuid(2_001)]);
+  });
+  it('come back from the device as they were put there', () => {
+    const shelf = new MapShelf();
+    const box = weigh(emptyOutbox, 412, { tareGrams: 12, pieces: 2, animal: 3 });
+    expect(writeShelf(shelf, [], box.entries)).toBe(true);
+    expect(readShelf(shelf)).toEqual({ entries: box.entries, unreadable: 0 });
   });
 });
 
