@@ -97,14 +97,28 @@ export function balanceBarScene(
   );
   labels.forEach((label, i) => {
     const y = top + height + 18 + label.row * 18;
+    marks.push({
+      kind: 'polyline',
+      points: [
+        [middles[i]!, top + height],
+        [Math.min(Math.max(middles[i]!, label.from + 2), label.to - 2), y - 11],
+      ],
+      stroke: { ink: 'faded', width: 0.75 },
+    });
+  });
+  labels.forEach((label, i) => {
+    const y = top + height + 18 + label.row * 18;
+    // Paper behind the words, so that a line to a lower one does not strike them through.
     marks.push(
       {
-        kind: 'polyline',
+        kind: 'polygon',
         points: [
-          [middles[i]!, top + height],
-          [Math.min(Math.max(middles[i]!, label.from + 2), label.to - 2), y - 11],
+          [label.from, y - 11],
+          [label.to, y - 11],
+          [label.to, y + 3],
+          [label.from, y + 3],
         ],
-        stroke: { ink: 'faded', width: 0.75 },
+        fill: 'paper',
       },
       { kind: 'text', x: label.from, y, text: texts[i]!, size, ink: 'ink' },
     );

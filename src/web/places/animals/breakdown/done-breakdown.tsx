@@ -1,5 +1,5 @@
 import { Link } from 'wouter';
-import type { Breakdown } from '../../../../contract/breakdown.ts';
+import type { Breakdown, NodeOutcome } from '../../../../contract/breakdown.ts';
 import { formatQuantity, plainNumber } from '../../../../core/units.ts';
 import {
   type BalancePiece,
@@ -20,6 +20,14 @@ const ruleWords = {
   value: 'by what each part is worth',
   shares: 'by the kitchen’s own shares',
 } as const;
+
+/** What a part carries, and a kilogram of it; nothing for what carries none. */
+function costOf({ becomes, cost, grams }: NodeOutcome, currency: string): string {
+  const carries = becomes === 'part' || becomes === 'step' || becomes === 'sold';
+  if (!carries || cost === null) return '';
+  const perKg = grams > 0 ? ` (${money(Math.round((cost * 1000) / grams), currency)}/kg)` : '';
+  return `${money(cost, currency)}${perKg}`;
+}
 
 /** A breakdown as it was finished or given up: what went in, what came out, which lots it made. */
 export function DoneBreakdown({ breakdown }: { readonly breakdown: Breakdown }) {
@@ -78,12 +86,7 @@ export function DoneBreakdown({ breakdown }: { readonly breakdown: Breakdown }) 
                   <th scope="row">{n.name}</th>
                   <td className="number">{n.weighed ? mass(n.grams) : 'not weighed'}</td>
                   <td className="number">{n.weighed ? `${plainNumber(n.pct, 1)} %` : ''}</td>
-                  <td className="number">
-                    {n.cost === null || given ? '' : money(n.cost, kitchen.currency)}
-                    {n.cost === null || given || n.grams <= 0
-                      ? ''
-                      : ` (${money(Math.round((n.cost * 1000) / n.grams), kitchen.currency)}/kg)`}
-                  </td>
+                  <td className="number">{given ? '' : costOf(n, kitchen.currency)}</td>
                   <td>
                     {lot === undefined ? (
                       <span className="quiet">{n.becomes === 'step' ? 'cut further' : n.becomes}</span>

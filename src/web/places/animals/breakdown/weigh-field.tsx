@@ -58,6 +58,7 @@ export function WeighField(props: WeighFieldProps) {
   const [containers, keepContainers] = useContainers(kitchen.id);
   const [held, setHeld] = useState<number | null>(null);
   const input = useRef<HTMLInputElement>(null);
+  const scale = useRef<HTMLElement>(null);
   const count = useRef<HTMLInputElement>(null);
   const id = useId();
   const pad = useThumb();
@@ -69,7 +70,8 @@ export function WeighField(props: WeighFieldProps) {
   // biome-ignore lint/correctness/useExhaustiveDependencies: another place on the scale is another weight
   useEffect(() => {
     setWrong(null);
-    input.current?.focus();
+    input.current?.focus({ preventScroll: pad });
+    if (pad) scale.current?.scrollIntoView({ block: 'start' });
   }, [item.key, turn]);
 
   const type = (next: string) => {
@@ -120,7 +122,7 @@ export function WeighField(props: WeighFieldProps) {
   };
 
   return (
-    <section className="scale" aria-labelledby={`${id}-what`}>
+    <section className="scale" ref={scale} aria-labelledby={`${id}-what`}>
       <h2 className="scale-what" id={`${id}-what`}>
         {props.title}
       </h2>

@@ -298,7 +298,7 @@ function Places(props: {
     document.querySelector('.places [aria-current]')?.scrollIntoView({ block: 'nearest' });
   }, []);
   return (
-    <div className="scroll-x">
+    <div className="scroll-x places-all">
       <table className="places">
         <caption>Everything it is cut into</caption>
         <thead>
