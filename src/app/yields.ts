@@ -21,7 +21,9 @@ export const yields = (app: App, kitchenId: string, query: YieldsQuery): Promise
       sql`lower(${t.breakdown.species}) = lower(${query.species})`,
     ];
     if (query.supplierId !== undefined) where.push(eq(t.breakdown.supplierId, query.supplierId));
-    if (query.cutterId !== undefined) where.push(eq(t.breakdown.cutterId, query.cutterId));
+    // What was brought in is under the name of who brought it in, whoever cut it.
+    if (query.cutterId !== undefined)
+      where.push(eq(t.breakdown.cutterId, query.cutterId), eq(t.breakdown.origin, 'here'));
     if (query.from !== undefined)
       where.push(gte(t.breakdown.startedAt, beginOfDay(kitchen.zone, query.from)));
     if (query.until !== undefined)
@@ -33,6 +35,7 @@ export const yields = (app: App, kitchenId: string, query: YieldsQuery): Promise
         animals: t.breakdown.animals,
         supplierId: t.breakdown.supplierId,
         cutterId: t.breakdown.cutterId,
+        origin: t.breakdown.origin,
         nodes: t.breakdown.nodes,
         outcome: t.breakdown.outcome,
       })
@@ -50,7 +53,7 @@ export const yields = (app: App, kitchenId: string, query: YieldsQuery): Promise
           at: row.startedAt.toISOString(),
           animals: row.animals,
           supplier: row.supplierId === null ? null : (suppliers.get(row.supplierId) ?? null),
-          cutter: nameOf(names, row.cutterId),
+          cutter: row.origin === 'imported' ? null : nameOf(names, row.cutterId),
           nodes: row.nodes as TreeNode[],
           outcome: row.outcome as BreakdownOutcome,
         }),

@@ -153,6 +153,14 @@ describe('yieldsFrom', () => {
     expect(learning.find((l) => l.part === 'drip')?.verdict).toBe('not shown');
     expect(yieldsFrom(geese.slice(0, 4), asked).learning).toEqual([]);
   });
+  it('what was brought in says nothing of a hand', () => {
+    const geese = [1, 2, 3, 4, 5, 6].map((i) => cut(4_000, { breast: 700 + 30 * i }, { cutter: null }));
+    const answer = yieldsFrom(geese, { ...asked, part: 'breast' });
+    expect(answer.learning).toEqual([]);
+    expect(answer.groups.filter((g) => g.by === 'cutter')).toEqual([]);
+    expect(answer.weighings.every((w) => w.cutter === 'not known')).toBe(true);
+    expect(partOf(answer, 'breast').animals).toBe(6);
+  });
   it('the published figure stands beside it, counts only when asked, and pulls the centre its way', () => {
     const geese = [0.24, 0.25, 0.26].map((share) => cut(4_000, { breast: 4_000 * share }));
     const alone = partOf(yieldsFrom(geese, asked), 'breast');

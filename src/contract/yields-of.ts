@@ -14,7 +14,8 @@ export interface FinishedBreakdown {
   readonly at: string;
   readonly animals: number;
   readonly supplier: string | null;
-  readonly cutter: string;
+  /** Null where nobody is named: what was brought in says nothing of whose hand it was. */
+  readonly cutter: string | null;
   readonly nodes: readonly TreeNode[];
   readonly outcome: BreakdownOutcome;
 }
@@ -71,7 +72,7 @@ function animalsOf(breakdown: FinishedBreakdown, places: readonly Place[]): Weig
   };
   const people = {
     ...(breakdown.supplier === null ? {} : { supplier: breakdown.supplier }),
-    cutter: breakdown.cutter,
+    ...(breakdown.cutter === null ? {} : { cutter: breakdown.cutter }),
     costTotal: 0,
   };
   if (outcome.byAnimal !== null && outcome.byAnimal !== undefined)
@@ -256,7 +257,7 @@ export function yieldsFrom(breakdowns: readonly FinishedBreakdown[], asked: Yiel
     apart: answer.apart.map(({ index, part, pct, score }) => ({
       breakdownId: of(index).breakdown.id,
       at: of(index).breakdown.at,
-      who: `${species}${several(of(index)) ? ` ${of(index).input.name}` : ''}, cut by ${of(index).breakdown.cutter}`,
+      who: `${species}${several(of(index)) ? ` ${of(index).input.name}` : ''}, ${of(index).breakdown.cutter === null ? 'brought in' : `cut by ${of(index).breakdown.cutter}`}`,
       part: shown.get(part)?.name ?? part,
       pct,
       score,
@@ -309,15 +310,16 @@ function weighingsOf(weighed: readonly Weighed[], part: string | undefined): Yie
   const cut = new Map<string, number>();
   return weighed.flatMap(({ breakdown, input }) => {
     const animals = input.count ?? 1;
-    const before = cut.get(breakdown.cutter) ?? 0;
-    cut.set(breakdown.cutter, before + animals);
+    const cutter = breakdown.cutter ?? 'not known';
+    const before = cut.get(cutter) ?? 0;
+    cut.set(cutter, before + animals);
     const found = input.parts.find((p) => p.part === wanted);
     if (found === undefined) return [];
     return [
       {
         breakdownId: breakdown.id,
         at: breakdown.at,
-        cutter: breakdown.cutter,
+        cutter,
         supplier: breakdown.supplier,
         // Of animals cut together, the one in the middle.
         count: before + (animals + 1) / 2,

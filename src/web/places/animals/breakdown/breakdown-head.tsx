@@ -12,8 +12,9 @@ export function BreakdownHead({ breakdown }: { readonly breakdown: Breakdown }) 
       </h2>
       <p className="quiet">
         {breakdown.lots.map((l) => l.code).join(', ')}
-        {breakdown.supplierName === null ? '' : ` from ${breakdown.supplierName}`} · cut by {breakdown.cutter}{' '}
-        · begun {moment(breakdown.startedAt, kitchen.zone)}
+        {breakdown.supplierName === null ? '' : ` from ${breakdown.supplierName}`}
+        {breakdown.origin === 'imported' ? ' brought in' : ` · cut by ${breakdown.cutter}`} ·{' '}
+        {breakdown.origin === 'imported' ? 'of' : 'begun'} {moment(breakdown.startedAt, kitchen.zone)}
       </p>
     </div>
   );

@@ -103,7 +103,7 @@ function List({
                   {b.supplierName === null ? null : <span className="quiet small"> {b.supplierName}</span>}
                 </th>
                 <td>{moment(b.startedAt, kitchen.zone)}</td>
-                <td>{b.cutter}</td>
+                <td>{b.origin === 'imported' ? <span className="quiet">not known</span> : b.cutter}</td>
                 <td className="number">
                   {b.inGrams === 0 ? '' : formatQuantity(b.inGrams, 'mass', kitchen.units)}
                 </td>
