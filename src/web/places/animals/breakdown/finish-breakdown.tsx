@@ -30,8 +30,12 @@ export function FinishBreakdown({ breakdownId }: { readonly breakdownId: string 
   const [, navigate] = useLocation();
   const open = breakdown?.status === 'open';
   const costs = useOperation('breakdownCosts', open ? { params } : null);
-  const [by, setBy] = useState<CostBy>('value');
+  const [chosen, setBy] = useState<CostBy | null>(null);
   const [note, setNote] = useState('');
+  // By value where every part has one; where the rule would fall back on weight, weight is what is offered.
+  const byValue = costs.data?.find((p) => p.by === 'value');
+  const by =
+    chosen ?? (byValue?.warnings.some((w) => w.includes('carried by weight')) === true ? 'weight' : 'value');
   if (breakdown === null || live === null)
     return query.error === null ? (
       <p className="quiet">Reading the breakdown…</p>
