@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useState } from 'react';
+import { useMemo, useState } from 'react';
 import { Link } from 'wouter';
 import type { Breakdown, TreeNode } from '../../../../contract/breakdown.ts';
 import { depthOf } from '../../../../contract/tree-edit.ts';
@@ -294,9 +294,6 @@ function Places(props: {
 }) {
   const { breakdown, live, items, weighed, current } = props;
   const kitchen = useKitchen();
-  useEffect(() => {
-    document.querySelector('.places [aria-current]')?.scrollIntoView({ block: 'nearest' });
-  }, []);
   return (
     <div className="scroll-x places-all">
       <table className="places">
