@@ -22,6 +22,8 @@ export interface WeighFieldProps {
   readonly onSkip: () => void;
   readonly onMove: (by: -1 | 1) => void;
   readonly onTakeBack: () => void;
+  /** How the balance stands, in a few words. */
+  readonly left: string;
   /** How many are looked for; never written unless counted. */
   readonly pieces: number | null;
 }
@@ -189,6 +191,9 @@ export function WeighField(props: WeighFieldProps) {
             ? `${container?.name}, ${mass(tare)}, is taken off.`
             : ' '}
       </output>
+      <p className="scale-left" aria-hidden="true">
+        {props.left}
+      </p>
       {wrong === null ? null : (
         <p className="scale-wrong" id={`${id}-wrong`} role="alert">
           ◆ {wrong}

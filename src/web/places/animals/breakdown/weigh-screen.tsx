@@ -131,6 +131,7 @@ function AtTheScale({ breakdown, lines, standing, live }: ScaleProps) {
             key="scale"
             item={current}
             turn={turn}
+            left={`${mass(Math.max(0, live.unaccountedGrams))} of ${mass(live.inGrams)} not accounted for`}
             title={`${titleOf(current, breakdown.species)}${again !== null ? ', again' : weighed.has(current.key) ? ', another tray' : ''}`}
             pieces={
               current.node.piecesPerAnimal === null
