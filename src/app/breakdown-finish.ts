@@ -9,7 +9,7 @@ import { formatQuantity, type UnitSystem } from '../core/units.ts';
 import * as t from '../store/tables.ts';
 import { type Actor, type App, change, type Writing } from './app.ts';
 import { outcomeOf, paidFor } from './breakdown-standing.ts';
-import { checkLaw } from './breakdown-trees.ts';
+import { checkLaw, oldestOf } from './breakdown-trees.ts';
 import { type BreakdownRow, breakdownRow, lotsOf, moneyOf, readBreakdown } from './breakdowns.ts';
 import { dayIn, plusDays } from './civil-day.ts';
 import { AppError, invalid } from './errors.ts';
@@ -53,7 +53,8 @@ export const finishBreakdown = (
         before.blocking.map((found) => ({ path: 'as', found, allowed: 'nothing that stands in the way' })),
       );
     const nodes = row.nodes as TreeNode[];
-    checkLaw(nodes, row.species, kitchen.place as Place);
+    const cut = await lotsOf(tx, row.id);
+    checkLaw(nodes, row.species, kitchen.place as Place, { ages: cut.map((l) => l.lot.ageMonthsAtMost) });
     const { outcome, lots } = await settle(w, row, before, nodes, input.costBy);
     const [finished] = await tx
       .update(t.breakdown)
@@ -187,7 +188,7 @@ async function settle(
       kind: 'part',
       species: row.species,
       count: node.pieces !== null && node.pieces >= 1 ? node.pieces : null,
-      ageMonthsAtMost: ages.every((a) => a !== null) ? Math.max(...(ages as number[])) : null,
+      ageMonthsAtMost: oldestOf(ages),
       tradeLot: null,
       slaughteredOn: taken.map((l) => l.lot.slaughteredOn).sort()[0] ?? null,
       useBy: [parentUseBy, life].filter((d): d is string => d !== null).sort()[0] ?? null,

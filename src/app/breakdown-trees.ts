@@ -1,34 +1,48 @@
 /** The trees by which a kitchen cuts, what the law never lets into them, and the breakdowns of before. */
-import { and, asc, eq, isNull } from 'drizzle-orm';
+import { and, asc, eq, gte, isNull, lte, sql } from 'drizzle-orm';
 import { v7 as uuid } from 'uuid';
-import type { BreakdownTree, TreeNode } from '../contract/breakdown.ts';
+import type { BreakdownOutcome, BreakdownTree, TreeNode } from '../contract/breakdown.ts';
 import type { BodyOf } from '../contract/operations.ts';
 import type { Problem } from '../contract/problem.ts';
 import type { Place } from '../contract/records.ts';
 import { lawOf } from '../core/properties/parts-law.ts';
+import type { Db } from '../store/store.ts';
 import * as t from '../store/tables.ts';
 import { type Actor, type App, change, kitchenOf, look } from './app.ts';
 import { checkTree, outcomeOf } from './breakdown-standing.ts';
 import { nameOf, namesIn } from './dishes.ts';
-import { invalid, notFound } from './errors.ts';
+import { AppError, invalid, notFound } from './errors.ts';
 import { breakdownDigest } from './record-digests.ts';
 
-/** What the law never lets become food is not offered as a part. */
-export function checkLaw(nodes: readonly TreeNode[], species: string, place: Place, path = 'nodes'): void {
+/**
+ * What the law never lets become food is not offered as a part. `ages`: the most each animal that is cut up may be old
+ * [months], null where its papers do not say, which counts as over every limit; left out where no animal is cut up yet.
+ */
+export function checkLaw(
+  nodes: readonly TreeNode[],
+  species: string,
+  place: Place,
+  { path = 'nodes', ages }: { path?: string; ages?: readonly (number | null)[] } = {},
+): void {
+  const origin = ages === undefined ? {} : { ageMonths: oldestOf(ages) };
   const problems = nodes.flatMap((n, i): Problem[] => {
     if (n.becomes !== 'part' && n.becomes !== 'sold') return [];
-    const law = lawOf(species, n.name, place);
+    const law = lawOf(species, n.name, place, origin);
     if (law.status !== 'prohibited') return [];
     return [
       {
         path: `${path}[${i}].becomes`,
         found: `${n.name} of ${species} as a part: prohibited (${law.citation})`,
-        allowed: 'by-product',
+        allowed: `by-product: ${law.reason}`,
       },
     ];
   });
   if (problems.length > 0) invalid(`This may never become food: ${problems[0]?.found}.`, problems);
 }
+
+/** The oldest of the animals [months]; null as soon as the age of one is not shown. */
+export const oldestOf = (ages: readonly (number | null)[]): number | null =>
+  ages.length === 0 || ages.includes(null) ? null : Math.max(...(ages as number[]));
 
 export const listTrees = (app: App, kitchenId: string): Promise<BreakdownTree[]> =>
   look(app, async (db) => {
@@ -102,6 +116,7 @@ export const importBreakdowns = (
         .where(and(eq(t.supplier.kitchenId, kitchen.id), eq(t.supplier.id, input.supplierId)));
       if (supplier === undefined) throw notFound('supplier');
     }
+    const twice = await hereAlready(tx, kitchen.id, input);
     const records: { table: 'breakdown'; id: string; sha256: string }[] = [];
     for (const [i, past] of input.rows.entries()) {
       const nodes: TreeNode[] = [
@@ -161,6 +176,8 @@ export const importBreakdowns = (
       if (row === undefined) throw new Error('the breakdown was not written');
       records.push({ table: 'breakdown', id: row.id, sha256: breakdownDigest(row) });
     }
+    if (twice.length > 0)
+      throw new AppError('conflict', 'Some of these were brought in before; nothing was kept.', twice);
     await tell({
       action: 'imported',
       subject: 'breakdown',
@@ -170,3 +187,40 @@ export const importBreakdowns = (
     });
     return { imported: records.length };
   });
+
+/** Rows that were brought in before: the same day, animals, whole and parts. */
+async function hereAlready(tx: Db, kitchenId: string, input: BodyOf<'importBreakdowns'>): Promise<Problem[]> {
+  const keyOf = (at: string, animals: number, grams: number, parts: readonly [string, number][]) =>
+    JSON.stringify([at, animals, grams, [...parts].sort(([a], [b]) => (a < b ? -1 : 1))]);
+  const days = input.rows.map((r) => Date.parse(r.at));
+  const before = await tx
+    .select({ startedAt: t.breakdown.startedAt, animals: t.breakdown.animals, outcome: t.breakdown.outcome })
+    .from(t.breakdown)
+    .where(
+      and(
+        eq(t.breakdown.kitchenId, kitchenId),
+        eq(t.breakdown.origin, 'imported'),
+        sql`lower(${t.breakdown.species}) = lower(${input.species})`,
+        gte(t.breakdown.startedAt, new Date(Math.min(...days))),
+        lte(t.breakdown.startedAt, new Date(Math.max(...days))),
+      ),
+    );
+  const here = new Set(
+    before.map(({ startedAt, animals, outcome }) => {
+      const { inGrams, nodes } = outcome as BreakdownOutcome;
+      const parts = nodes.slice(1).map((n): [string, number] => [n.name.toLowerCase(), n.grams]);
+      return keyOf(startedAt.toISOString(), animals, inGrams, parts);
+    }),
+  );
+  return input.rows.flatMap((r, i): Problem[] => {
+    const parts = r.parts.map((p): [string, number] => [p.name.toLowerCase(), p.grams]);
+    if (!here.has(keyOf(new Date(r.at).toISOString(), r.animals, r.inGrams, parts))) return [];
+    return [
+      {
+        path: `rows[${i}]`,
+        found: `a ${input.species} of ${r.at.slice(0, 10)} that is here already`,
+        allowed: 'each breakdown once',
+      },
+    ];
+  });
+}

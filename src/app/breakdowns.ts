@@ -219,7 +219,6 @@ export const startBreakdown = (app: App, actor: Actor, input: BodyOf<'startBreak
       return readBreakdown(tx, kitchen.id, before);
     }
     checkTree(input.nodes);
-    checkLaw(input.nodes, input.species, kitchen.place as Place);
     const names = await namesIn(tx, kitchen.id);
     const cutterId = input.cutterId ?? person.id;
     if (!names.has(cutterId))
@@ -259,6 +258,9 @@ export const startBreakdown = (app: App, actor: Actor, input: BodyOf<'startBreak
         ]);
       lots.push({ lot, grams });
     }
+    checkLaw(input.nodes, input.species, kitchen.place as Place, {
+      ages: lots.map((l) => l.lot.ageMonthsAtMost),
+    });
     const suppliers = [...new Set(lots.map((l) => l.lot.supplierId))];
     const [row] = await tx
       .insert(t.breakdown)

@@ -111,6 +111,8 @@ export const LawStatus = z.strictObject({
   reason: z.string(),
   citation: z.string(),
   confidence: z.string(),
+  /** The day the row was last checked; not kept with the oldest records, null where there is no row. */
+  checked: z.string().nullable().optional(),
 });
 export type LawStatus = z.infer<typeof LawStatus>;
 

@@ -525,6 +525,31 @@ export const sources: Record<string, Source> = {
   'fsa-manual-official-controls': {
     citation: 'Food Standards Agency, Manual for Official Controls, chapters 2.7, 2.8 and 2.12.',
   },
+  'fss-farm-poultry': {
+    citation:
+      'Food Standards Scotland. Guidance on the slaughter of small quantities of poultry on the farm for direct supply.',
+  },
+  'eu-2018-969': {
+    citation:
+      'Commission Regulation (EU) 2018/969 amending Annex V to Regulation (EC) No 999/2001 as regards specified risk material of small ruminants (title and recitals read).',
+    year: 2018,
+  },
+  'uk-si-2014-3001': {
+    citation: 'The Products Containing Meat etc. (England) Regulations 2014 (SI 2014/3001), regulation 5.',
+    year: 2014,
+  },
+  'eu-931-2011': {
+    citation:
+      'Commission Implementing Regulation (EU) No 931/2011 on traceability requirements for food of animal origin, Article 3.',
+    year: 2011,
+  },
+  'fsa-lead-shot-game': {
+    citation: 'Food Standards Agency. Advice to frequent eaters of game shot with lead (from memory).',
+  },
+  'nhs-vitamin-a-liver': {
+    citation:
+      'National Health Service. Advice on liver, liver products and vitamin A in pregnancy (from memory).',
+  },
   'cfr-9-310': { citation: '9 CFR part 310, Post-mortem inspection (USDA FSIS).' },
   'cfr-9-318': {
     citation:

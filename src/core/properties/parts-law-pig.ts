@@ -2,10 +2,10 @@ import {
   barred,
   both,
   carcass,
+  checkedOn,
   handled,
   meat,
   mixed,
-  type PartLaw,
   passed,
   treated,
   tse,
@@ -15,7 +15,7 @@ import {
 const species = 'pig';
 const hygiene = ['eu-853-2004'];
 
-export const pigLaw: readonly PartLaw[] = [
+export const pigLaw = checkedOn('2026-11-25', [
   {
     species,
     names: [
@@ -30,7 +30,15 @@ export const pigLaw: readonly PartLaw[] = [
       'neck',
       'shank',
       'rib',
+      'spare rib',
+      'back rib',
       'fillet',
+      'chump',
+      'belly without ribs',
+      'hind hock',
+      'fore hock',
+      'skirt',
+      'diaphragm',
     ],
     books: both,
     status: 'food',
@@ -187,7 +195,7 @@ export const pigLaw: readonly PartLaw[] = [
   },
   {
     species,
-    names: ['lung'],
+    names: ['lung', 'lights', 'pluck'],
     books: both,
     status: 'food on conditions',
     uncookedRule: true,
@@ -232,7 +240,7 @@ export const pigLaw: readonly PartLaw[] = [
   },
   {
     species,
-    names: ['chitterling', 'large intestine', 'intestine'],
+    names: ['chitterling', 'large intestine', 'small intestine', 'intestine'],
     books: both,
     status: 'food on conditions',
     uncookedRule: true,
@@ -295,7 +303,7 @@ export const pigLaw: readonly PartLaw[] = [
   },
   {
     species,
-    names: ['leaf fat', 'back fat', 'flare fat', 'fat'],
+    names: ['leaf fat', 'back fat', 'flare fat', 'fat', 'mesentery fat', 'ruffle'],
     books: both,
     status: 'food',
     condition: passed,
@@ -345,4 +353,4 @@ export const pigLaw: readonly PartLaw[] = [
     confidence: 'read',
     sources: hygiene,
   },
-];
+]);

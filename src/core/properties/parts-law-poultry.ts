@@ -2,10 +2,10 @@ import {
   barred,
   both,
   carcass,
+  checkedOn,
   meat,
   mixed,
   notSeparated,
-  type PartLaw,
   passed,
   poultryChapters,
   unfit,
@@ -16,10 +16,22 @@ const hygiene = ['eu-853-2004'];
 const withByProducts = ['eu-853-2004', 'eu-1069-2009'];
 const chilled = `${passed} At or below 4 °C.`;
 
-export const poultryLaw: readonly PartLaw[] = [
+export const poultryLaw = checkedOn('2026-11-25', [
   {
     species,
-    names: ['breast', 'leg', 'thigh', 'drumstick', 'wing', 'wing tip'],
+    names: [
+      'breast',
+      'breast fillet',
+      'mini fillet',
+      'breast meat',
+      'leg',
+      'thigh',
+      'drumstick',
+      'wing',
+      'wing tip',
+      'oyster',
+      'rib',
+    ],
     books: both,
     status: 'food',
     condition: 'Meat of the carcass, from an animal passed at inspection.',
@@ -99,6 +111,37 @@ export const poultryLaw: readonly PartLaw[] = [
     citation: `Reg (EC) 1069/2009 Article 10(b)(iii); ${notSeparated}; ${meat}`,
     confidence: mixed,
     sources: withByProducts,
+  },
+  {
+    species,
+    names: ['giblet', 'neck and giblets'],
+    books: both,
+    status: 'food',
+    condition: `${chilled} Heart, liver, gizzard and neck of that bird.`,
+    citation: `${meat}; ${poultryChapters}`,
+    confidence: 'memory',
+    sources: hygiene,
+  },
+  {
+    species,
+    names: ['parson’s nose', "parson's nose", 'tail'],
+    books: both,
+    status: 'food on conditions',
+    condition: `${chilled} The oil gland on it is mostly cut off; no text on it was found.`,
+    citation: carcass,
+    confidence: 'interpretation',
+    sources: hygiene,
+  },
+  {
+    species,
+    names: ['unlaid egg'],
+    books: both,
+    status: 'by-product by default: ask',
+    condition:
+      'Yolks from the ovary: genital organs of poultry are kept out of meat products, and whether that reaches unlaid eggs is not clear. Ask.',
+    citation: barred,
+    confidence: 'interpretation',
+    sources: hygiene,
   },
   {
     species,
@@ -215,7 +258,7 @@ export const poultryLaw: readonly PartLaw[] = [
   },
   {
     species,
-    names: ['bone', 'frame', 'carcass', 'carcass back', 'back'],
+    names: ['bone', 'neck bone', 'frame', 'carcass', 'carcass back', 'back'],
     books: both,
     status: 'food',
     condition: `${passed} For stock.`,
@@ -225,7 +268,7 @@ export const poultryLaw: readonly PartLaw[] = [
   },
   {
     species,
-    names: ['fat', 'body fat', 'rendered fat'],
+    names: ['fat', 'body fat', 'loose fat', 'rendered fat'],
     books: both,
     status: 'food',
     condition: 'Raw fat of inspected birds.',
@@ -243,4 +286,4 @@ export const poultryLaw: readonly PartLaw[] = [
     confidence: 'read',
     sources: ['eu-1069-2009'],
   },
-];
+]);

@@ -10,7 +10,10 @@ export type LawWord =
   | 'prohibited'
   | 'not known: ask';
 
-/** How the row is known: read in the law's text, partly so, from memory, or this program's own reading of a text. */
+/**
+ * How the row is known: read in a stored copy of the law's text or of an authority's page, partly so, from memory, or this
+ * program's own reading of a text.
+ */
 export type LawConfidence = 'read' | 'partly read, partly from memory' | 'memory' | 'interpretation';
 
 export interface PartLaw {
@@ -24,11 +27,31 @@ export interface PartLaw {
   readonly confidence: LawConfidence;
   /** Keys of the bibliography. */
   readonly sources: readonly string[];
+  /** The civil day on which the row was last held against what `confidence` says it rests on. */
+  readonly checked: string;
   /** Falls under the UK's rule on uncooked products containing meat (mammals only). */
   readonly uncookedRule?: true;
 }
 
-export type LawSpecies = 'pig' | 'poultry' | 'sheep or goat' | 'farmed rabbit' | 'small wild game' | 'any';
+/** A row as it is written down; the day stands once for a list. */
+export type LawRow = Omit<PartLaw, 'checked'>;
+
+/** A list of rows that were checked on the same day. */
+export const checkedOn = (day: string, rows: readonly LawRow[]): readonly PartLaw[] =>
+  rows.map((row) => ({ ...row, checked: day }));
+
+export type LawSpecies =
+  | 'pig'
+  | 'poultry'
+  | 'poultry slaughtered on the farm'
+  | 'cattle'
+  | 'sheep or goat'
+  | 'farmed deer'
+  | 'wild deer'
+  | 'wild boar'
+  | 'farmed rabbit'
+  | 'small wild game'
+  | 'any';
 
 export const both = ['GB', 'EU/NI'] as const;
 export const us = ['US'] as const;

@@ -2,10 +2,10 @@ import {
   barred,
   both,
   carcass,
+  checkedOn,
   handled,
   meat,
   mixed,
-  type PartLaw,
   passed,
   treated,
   tse,
@@ -16,10 +16,25 @@ const sheep = 'sheep or goat';
 const hygiene = ['eu-853-2004'];
 const risk = ['eu-999-2001'];
 
-export const sheepLaw: readonly PartLaw[] = [
+export const sheepLaw = checkedOn('2026-11-25', [
   {
     species: sheep,
-    names: ['leg', 'shoulder', 'loin', 'breast', 'neck', 'scrag', 'shank', 'rib'],
+    names: [
+      'leg',
+      'chump',
+      'shoulder',
+      'loin',
+      'best end',
+      'rack',
+      'saddle',
+      'breast',
+      'neck',
+      'middle neck',
+      'scrag',
+      'shank',
+      'rib',
+      'skirt',
+    ],
     books: both,
     status: 'food',
     condition: 'Meat of the carcass, from an animal passed at inspection.',
@@ -35,8 +50,6 @@ export const sheepLaw: readonly PartLaw[] = [
       'brain over 12 months',
       'eye over 12 months',
       'spinal cord over 12 months',
-      'mutton head',
-      'mutton brain',
     ],
     books: both,
     status: 'prohibited',
@@ -47,7 +60,7 @@ export const sheepLaw: readonly PartLaw[] = [
   },
   {
     species: sheep,
-    names: ['lamb head', 'head under 12 months', 'kid head'],
+    names: ['head', 'half head', 'lamb head', 'kid head', 'skull', 'head under 12 months'],
     books: both,
     status: 'food on conditions',
     uncookedRule: true,
@@ -59,7 +72,7 @@ export const sheepLaw: readonly PartLaw[] = [
   },
   {
     species: sheep,
-    names: ['lamb brain', 'brain under 12 months', 'kid brain'],
+    names: ['brain', 'lamb brain', 'kid brain', 'spinal cord', 'brain under 12 months'],
     books: both,
     status: 'food on conditions',
     uncookedRule: true,
@@ -70,14 +83,24 @@ export const sheepLaw: readonly PartLaw[] = [
   },
   {
     species: sheep,
-    names: ['tonsil', 'spleen', 'melt', 'ileum'],
+    names: ['eye', 'eyelid', 'ear canal', 'horn'],
     books: both,
     status: 'by-product by default: ask',
     condition:
-      'Specified risk material in the text of 2018; a later amendment is remembered as taking these off the list. Not to be used until the official veterinarian has confirmed it.',
-    citation: `${tse}(b); Reg (EU) 2018/969`,
-    confidence: mixed,
-    sources: risk,
+      'Horn, eyes, eyelids and ear canals may not go into meat products; over 12 months eyes are risk material.',
+    citation: `${barred}; ${tse}(b)`,
+    confidence: 'read',
+    sources: [...hygiene, ...risk],
+  },
+  {
+    species: sheep,
+    names: ['trachea', 'windpipe', 'larynx cartilage'],
+    books: both,
+    status: 'by-product by default: ask',
+    condition: 'May not go into meat products.',
+    citation: barred,
+    confidence: 'read',
+    sources: hygiene,
   },
   {
     species: sheep,
@@ -111,7 +134,7 @@ export const sheepLaw: readonly PartLaw[] = [
   },
   {
     species: sheep,
-    names: ['lung', 'pluck'],
+    names: ['lung', 'lights', 'pluck'],
     books: both,
     status: 'food on conditions',
     uncookedRule: true,
@@ -122,7 +145,7 @@ export const sheepLaw: readonly PartLaw[] = [
   },
   {
     species: sheep,
-    names: ['stomach', 'paunch', 'tripe'],
+    names: ['stomach', 'paunch', 'tripe', 'haggis bag'],
     books: both,
     status: 'food on conditions',
     uncookedRule: true,
@@ -199,7 +222,7 @@ export const sheepLaw: readonly PartLaw[] = [
   },
   {
     species: sheep,
-    names: ['bone', 'limb bone', 'shank bone'],
+    names: ['bone', 'limb bone', 'shank bone', 'backbone', 'neck bone'],
     books: both,
     status: 'food on conditions',
     condition:
@@ -219,83 +242,4 @@ export const sheepLaw: readonly PartLaw[] = [
     confidence: 'memory',
     sources: hygiene,
   },
-];
-
-export const rabbitLaw: readonly PartLaw[] = [
-  {
-    species: 'farmed rabbit',
-    names: ['leg', 'hind leg', 'saddle', 'shoulder', 'forequarter'],
-    books: both,
-    status: 'food',
-    condition: 'Meat of the carcass, from an animal passed at inspection.',
-    citation: carcass,
-    confidence: mixed,
-    sources: hygiene,
-  },
-  {
-    species: 'farmed rabbit',
-    names: ['liver', 'heart', 'kidney'],
-    books: both,
-    status: 'food',
-    condition: `${passed} At or below 4 °C.`,
-    citation: 'Reg (EC) 853/2004 Annex III Section II',
-    confidence: 'memory',
-    sources: hygiene,
-  },
-  {
-    species: 'small wild game',
-    names: ['heart', 'liver', 'gizzard'],
-    books: both,
-    status: 'food on conditions',
-    condition:
-      'Looked over by a trained person; at or below 4 °C; drawn without undue delay at the game establishment; inspected; beware of lead shot.',
-    citation: 'Reg (EC) 853/2004 Annex III Section IV Chapter III',
-    confidence: 'read',
-    sources: hygiene,
-  },
-  {
-    species: 'small wild game',
-    names: ['head', 'foot', 'intestine'],
-    books: both,
-    status: 'by-product by default: ask',
-    condition:
-      'Treated as the same parts of poultry, though the bar on heads is worded for poultry: ask the authority.',
-    citation: barred,
-    confidence: 'interpretation',
-    sources: hygiene,
-  },
-];
-
-/** Of whatever animal: these come before any other row. */
-export const anyAnimalLaw: readonly PartLaw[] = [
-  {
-    species: 'any',
-    names: ['foetus', 'fetus', 'unborn young', 'animal under 7 days'],
-    books: both,
-    status: 'prohibited',
-    condition: 'Unborn young are Category 2; animals slaughtered under seven days old are unfit.',
-    citation: `Reg (EC) 1069/2009 Article 9(f); ${unfit}`,
-    confidence: 'read',
-    sources: ['eu-1069-2009', 'eu-2019-627'],
-  },
-  {
-    species: 'any',
-    names: ['sticking-point trimming', 'sticking point'],
-    books: both,
-    status: 'prohibited',
-    condition: 'Declared unfit.',
-    citation: unfit,
-    confidence: 'read',
-    sources: ['eu-2019-627'],
-  },
-  {
-    species: 'any',
-    names: ['gut content', 'manure'],
-    books: both,
-    status: 'prohibited',
-    condition: 'Category 2.',
-    citation: 'Reg (EC) 1069/2009 Article 9(a)',
-    confidence: 'read',
-    sources: ['eu-1069-2009'],
-  },
-];
+]);
