@@ -162,7 +162,7 @@ const thrownAway: DemoBatch = {
 const today: DemoBatch = {
   dish: 'Goose neck filled with its own liver',
   pieces: 12,
-  lots: ['G-0208', 'G-0209', 'D-1120'],
+  lots: ['G-0208 neck skin', 'G-0208 liver', 'G-0209', 'G-0210', 'D-1120'],
   by: ines,
   at: { daysAgo: 0, clock: '07:40' },
   readings: readings([

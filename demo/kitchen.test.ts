@@ -14,7 +14,13 @@ import { blend, rounded } from './composition.ts';
 import { ingredients, line } from './ingredients.ts';
 import { demoKitchen } from './kitchen.ts';
 
-const { dishes, batches, lots, parts, people, suppliers } = demoKitchen;
+const { dishes, batches, lots, parts, people, suppliers, animals } = demoKitchen;
+/** Of what was taken in, and of what is cut from it. */
+const codes = [
+  ...lots.map((l) => l.code),
+  ...animals.deliveries.flatMap((d) => d.lines.map((l) => l.code)),
+  ...animals.breakdowns.flatMap((b) => b.nodes.map((n) => `${b.lots[0]?.code} ${n.name}`)),
+];
 const versions = dishes.flatMap((dish) => dish.versions.map((version) => ({ dish, version })));
 const steps = versions.flatMap(({ version }) => version.method);
 
@@ -55,7 +61,7 @@ describe('the demo kitchen', () => {
       const dish = dishes.find((d) => d.name === batch.dish);
       const method = dish?.versions.at(-1)?.method ?? [];
       expect(dish?.versions.at(-1)?.sign, batch.dish).toBeDefined();
-      for (const code of batch.lots) expect(lots.map((l) => l.code)).toContain(code);
+      for (const code of batch.lots) expect(codes).toContain(code);
       batch.readings.forEach((reading, i) => {
         const asks = method.find((s) => s.name === reading.step)?.asks ?? [];
         expect(
@@ -90,6 +96,43 @@ describe('the demo kitchen', () => {
   test('every critical limit says what it rests on', () => {
     for (const step of steps)
       for (const ask of step.asks) if (ask.critical === true) expect(ask.basis, ask.label).toBeTruthy();
+  });
+
+  test('what comes in names suppliers, specifications and parts that are there, and nothing weighs more than it came from', () => {
+    const supplierNames = suppliers.map((s) => s.name);
+    for (const s of animals.specifications) expect(supplierNames).toContain(s.supplier);
+    for (const d of animals.deliveries) {
+      expect(supplierNames).toContain(d.supplier);
+      if (d.specification !== null)
+        expect(animals.specifications.map((s) => s.name)).toContain(d.specification);
+      for (const l of d.lines)
+        if (l.part !== null)
+          expect(
+            parts.some((p) => p.species === l.species && p.name === l.part),
+            l.code,
+          ).toBe(true);
+    }
+    const once = animals.deliveries.flatMap((d) => d.lines.map((l) => l.code));
+    expect(new Set(once).size).toBe(once.length);
+    for (const { rows } of animals.past)
+      for (const row of rows)
+        expect(row.parts.reduce((sum, p) => sum + p.grams, 0)).toBeLessThanOrEqual(row.inGrams);
+  });
+
+  test('every part that is cut has a class, a life and a worth; a head of poultry and feet are none', () => {
+    for (const { species, nodes } of animals.trees)
+      for (const node of nodes.filter((n) => n.becomes === 'part')) {
+        const part = parts.find((p) => p.species === species && p.name === node.name);
+        expect(part, `${species} ${node.name}`).toMatchObject({
+          class: node.class,
+          lifeDays: expect.any(Number),
+          valuePerKg: expect.any(Number),
+        });
+        expect(node.class).not.toBeNull();
+      }
+    const geese = animals.trees.find((t) => t.species === 'goose')?.nodes ?? [];
+    expect(geese.find((n) => n.name === 'head')?.becomes).toBe('by-product');
+    expect(geese.filter((n) => n.becomes !== 'step')).toHaveLength(14);
   });
 
   test('shares of an animal that has them sum to 100 %', () => {

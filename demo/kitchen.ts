@@ -3,6 +3,7 @@
  * prices, logs: all invented for looking round, and never used as a check of anything.
  */
 import type { DemoKitchen } from '../src/app/demo-shape.ts';
+import { animals } from './animals/animals.ts';
 import { batches } from './batches.ts';
 import { bloodPudding } from './dishes/blood-pudding.ts';
 import { brawn } from './dishes/brawn.ts';
@@ -38,4 +39,5 @@ export const demoKitchen: DemoKitchen = {
   lots,
   dishes: [trotter, gooseNeck, heart, brawn, bloodPudding, gizzards, ears, stock, gooseHead],
   batches,
+  animals,
 };

@@ -9,7 +9,7 @@ const method: readonly DemoStep[] = [
     how: 'Backs, necks without skin and wing ends, chopped, roasted brown at 210 °C.',
     handsMin: 20,
     asks: [poultryArrival('Bones on arrival'), weighed('Bones, roasted')],
-    part: 'neck',
+    part: 'neck meat and bone',
     weightG: 6_000,
     yieldPct: 80,
   },
@@ -53,7 +53,7 @@ const method: readonly DemoStep[] = [
 export const stock: DemoDish = {
   name: 'Goose stock',
   species: 'goose',
-  part: 'neck',
+  part: 'neck meat and bone',
   story: 'What the six geese leave: backs, bare necks and wing ends, for everything else’s sauce.',
   versions: [{ by: 'Ines Tarrow', at: { daysAgo: 13, clock: '16:30' }, reason: 'First method.', method }],
   trials: [

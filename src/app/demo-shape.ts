@@ -4,6 +4,7 @@
  */
 import type { Ingredient, Kitchen, Lot, PartInput, Person, Supplier } from '../contract/records.ts';
 import type { Ask, Step } from '../contract/steps.ts';
+import type { DemoAnimals } from './demo-animals-shape.ts';
 
 /** A moment seen from the day of laying: whole days before it, and the clock in the kitchen's zone. */
 export interface DemoMoment {
@@ -103,6 +104,7 @@ export interface DemoKitchen {
   readonly suppliers: readonly Omit<Supplier, 'id'>[];
   readonly parts: readonly PartInput[];
   readonly ingredients: readonly Omit<Ingredient, 'id'>[];
+  /** What was taken in by itself, without a delivery that was checked. */
   readonly lots: readonly (Omit<Lot, 'id' | 'supplierId' | 'partId' | 'arrivedAt'> & {
     /** The supplier's name. */
     readonly supplier: string | null;
@@ -112,4 +114,5 @@ export interface DemoKitchen {
   })[];
   readonly dishes: readonly DemoDish[];
   readonly batches: readonly DemoBatch[];
+  readonly animals: DemoAnimals;
 }

@@ -1,5 +1,6 @@
 /** The demo kitchen: laid through the ordinary verbs, so that it obeys every rule; all of it or nothing. */
 import { and, eq, isNull } from 'drizzle-orm';
+import { Temporal } from 'temporal-polyfill';
 import { v7 as uuid } from 'uuid';
 import type { Kitchen } from '../contract/records.ts';
 import type { Method, Step } from '../contract/steps.ts';
@@ -8,6 +9,8 @@ import * as t from '../store/tables.ts';
 import { addIngredient, addLot, addPart, addSupplier } from './animals.ts';
 import { type Actor, type App, look, transact } from './app.ts';
 import { closeBatch, startBatch } from './batches.ts';
+import { dayIn } from './civil-day.ts';
+import { animalEvents, animalMoments, type Event } from './demo-animals.ts';
 import type { DemoBatch, DemoDish, DemoKitchen, DemoMoment, DemoStep } from './demo-shape.ts';
 import { addDish, newVersion, saveVersion } from './dishes.ts';
 import { addPerson, createKitchen } from './kitchens.ts';
@@ -46,12 +49,6 @@ interface Laying {
   readonly demo: DemoKitchen;
 }
 
-/** One thing that happened, at its moment. */
-interface Event {
-  readonly at: Date;
-  readonly happen: (app: App) => Promise<unknown>;
-}
-
 async function layDemo(app: App & { readonly within: Db }, demo: DemoKitchen): Promise<Kitchen> {
   const [chef, ...others] = demo.people;
   if (chef === undefined) throw new Error('the demo kitchen has nobody in it');
@@ -61,6 +58,7 @@ async function layDemo(app: App & { readonly within: Db }, demo: DemoKitchen): P
     ...demo.lots.map((lot) => moment(lot.at)),
     ...demo.dishes.flatMap((dish) => dish.versions.map((version) => moment(version.at))),
     ...demo.batches.map((batch) => moment(batch.at)),
+    ...animalMoments(demo.animals).map((m) => moment(m)),
   ];
   // The kitchen was set up an hour before the first thing that happened in it.
   const opened = new Date(Math.min(laidAt.getTime(), ...moments.map((m) => m.getTime() - 3_600_000)));
@@ -95,6 +93,18 @@ async function layDemo(app: App & { readonly within: Db }, demo: DemoKitchen): P
       },
     })),
     ...demo.dishes.flatMap((dish) => dishEvents(laying, dish, dishes, ingredients, moment)),
+    ...animalEvents(
+      {
+        zone: demo.kitchen.zone,
+        moment,
+        who: (name) => by(laying, name),
+        supplier: (name) => must(suppliers, name),
+        part: (species, name) => must(parts, `${species} ${name}`),
+        dish: (name) => must(dishes, name).id,
+        lots,
+      },
+      demo.animals,
+    ),
     ...demo.batches.flatMap((batch) => batchEvents(laying, batch, dishes, lots, moment)),
   ];
   // What happens at one moment happens in the order in which it is written down: sorting keeps that order.
@@ -303,21 +313,9 @@ function batchEvents(
 
 /** The instant of a clock in a zone on a day counted back from the laying; never later than the laying. */
 function momentOf(m: DemoMoment, min: number, zone: string, laidAt: Date): Date {
-  const day = new Intl.DateTimeFormat('en-CA', { timeZone: zone }).format(
-    new Date(laidAt.getTime() - m.daysAgo * 86_400_000),
-  );
-  const guess = new Date(`${day}T${m.clock}:00Z`);
-  if (Number.isNaN(guess.getTime()))
+  if (!/^([01]\d|2[0-3]):[0-5]\d$/.test(m.clock))
     throw new Error(`the demo kitchen has no clock ${JSON.stringify(m.clock)}`);
-  // What the zone's clock shows at that instant, read as UTC, is ahead of it by the zone's offset.
-  const shown = new Intl.DateTimeFormat('en-GB', {
-    timeZone: zone,
-    dateStyle: 'short',
-    timeStyle: 'medium',
-  }).formatToParts(guess);
-  const part = (type: string) => Number(shown.find((p) => p.type === type)?.value ?? 0);
-  const ahead =
-    Date.UTC(part('year'), part('month') - 1, part('day'), part('hour'), part('minute'), part('second')) -
-    guess.getTime();
-  return new Date(Math.min(guess.getTime() - ahead + min * 60_000, laidAt.getTime()));
+  const day = Temporal.PlainDate.from(dayIn(zone, laidAt)).subtract({ days: m.daysAgo });
+  const { epochMilliseconds } = day.toZonedDateTime({ timeZone: zone, plainTime: m.clock });
+  return new Date(Math.min(epochMilliseconds + min * 60_000, laidAt.getTime()));
 }

@@ -194,10 +194,16 @@ export function recordOf(batch: DemoBatch): BatchRecordData {
     out: readings.filter((r) => r.holds === 'out').length,
     method,
     lots: batch.lots.map((code) => {
-      const lot = demoKitchen.lots.find((l) => l.code === code);
+      const delivered = demoKitchen.animals.deliveries.flatMap((d) =>
+        d.lines.map((line) => ({ ...line, supplier: d.supplier, at: d.at })),
+      );
+      const lot = [...demoKitchen.lots, ...delivered].find((l) => l.code === code);
       if (lot === undefined) throw new Error(`no lot ${code}`);
-      const { supplier, part: _part, at: arrived, by: _by, ...rest } = lot;
-      return { ...rest, id: nextId(), supplierId: supplier, partId: null, arrivedAt: at(arrived) };
+      const { what, grams, arrivalC, note, supplier, at: arrived } = lot;
+      return {
+        ...{ id: nextId(), code, what, grams, arrivalC, note },
+        ...{ supplierId: supplier, partId: null, arrivedAt: at(arrived) },
+      };
     }),
     readings,
     decisions: (batch.decisions ?? []).map((d) => {
