@@ -78,7 +78,7 @@ const label = (
 /** Dot: accepted; triangle: with deviation; cross: refused. A shape each, never a colour alone. */
 function markOf(decision: Row['decision'], x: number, y: number): Mark[] {
   const r = 4.5;
-  if (decision === 'accepted') return [{ kind: 'circle', x, y, r, fill: 'herb' }];
+  if (decision === 'accepted') return [{ kind: 'circle', x, y, r, fill: 'ink' }];
   if (decision === 'accepted with deviation')
     return [
       {

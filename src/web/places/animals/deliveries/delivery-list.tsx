@@ -19,7 +19,7 @@ export function DeliveryList({ deliveries, kitchen, withSupplier }: DeliveryList
   return (
     <ol className="supply-list">
       {deliveries.map((d) => {
-        const { word, state } = decided(d.decision);
+        const { word, state } = decided(d);
         return (
           <li key={d.id} className="delivery-row">
             <p>

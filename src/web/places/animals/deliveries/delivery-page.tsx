@@ -24,7 +24,7 @@ export function DeliveryPage({ deliveryId }: { readonly deliveryId: string }) {
       <Problem error={found.error} retry={() => found.refetch()} />
     );
   const d = found.data;
-  const { word, state } = decided(d.decision);
+  const { word, state } = decided(d);
   const lotOf = (code: string) => d.lots.find((l) => l.code === code);
   return (
     <article className="stack-wide">

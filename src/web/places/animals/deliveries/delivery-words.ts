@@ -2,13 +2,20 @@
 import type { DeliveryCheck, DeliverySummary } from '../../../../contract/delivery.ts';
 import type { VerdictState } from '../../../parts/verdict.tsx';
 
-export function decided(decision: DeliverySummary['decision']): {
-  readonly word: string;
-  readonly state: VerdictState;
-} {
-  if (decision === 'accepted') return { word: 'Accepted', state: 'holds' };
-  if (decision === 'refused') return { word: 'Refused', state: 'does not hold' };
-  return { word: 'Accepted with a deviation', state: 'not yet' };
+type Decided = Pick<DeliverySummary, 'decision' | 'pointsMet' | 'pointsAsked' | 'warmestC'>;
+
+/** Accepted, with points that nobody looked at or without a temperature, is not shown as if all had been found well. */
+export function decided(d: Decided): { readonly word: string; readonly state: VerdictState } {
+  if (d.decision === 'refused') return { word: 'Refused', state: 'does not hold' };
+  if (d.decision === 'accepted with deviation')
+    return { word: 'Accepted with a deviation', state: 'not yet' };
+  const open = d.pointsAsked - d.pointsMet;
+  const unknown = [
+    ...(open > 0 ? [`${open} ${open === 1 ? 'point' : 'points'} not looked at`] : []),
+    ...(d.warmestC === null ? ['temperature not measured'] : []),
+  ];
+  if (unknown.length > 0) return { word: `Accepted, ${unknown.join(', ')}`, state: 'unknown' };
+  return { word: 'Accepted', state: d.pointsAsked === 0 ? 'neutral' : 'holds' };
 }
 
 export const metState = (met: DeliveryCheck['met']): VerdictState =>

@@ -2,20 +2,24 @@ import type { SpecificationContent } from '../../../../contract/specification.ts
 import { Button } from '../../../parts/button.tsx';
 import { TextField } from '../../../parts/field.tsx';
 import { NumberField } from '../../../parts/number-field.tsx';
+import { DimensionPicture } from './dimension-picture.tsx';
 
 type Dimension = SpecificationContent['dimensions'][number];
 
 export interface DimensionLinesProps {
+  readonly species: string;
+  readonly what: string;
   readonly dimensions: readonly Dimension[];
   readonly onChange: (dimensions: Dimension[]) => void;
 }
 
-/** Lengths that are asked. */
-export function DimensionLines({ dimensions, onChange }: DimensionLinesProps) {
+/** Lengths that are asked, drawn on the piece as they are typed. */
+export function DimensionLines({ species, what, dimensions, onChange }: DimensionLinesProps) {
   const put = (i: number, part: Partial<Dimension>) =>
     onChange(dimensions.map((d, j) => (j === i ? { ...d, ...part } : d)));
   return (
     <div className="stack">
+      <DimensionPicture species={species} what={what} dimensions={dimensions} />
       <ol className="dimension-lines">
         {dimensions.map((d, i) => (
           <li key={i}>

@@ -38,10 +38,11 @@ const Group = ({ title, children }: { readonly title: string; readonly children:
 
 export interface SpecificationEditorProps {
   readonly draft: SpecificationDraft;
+  readonly species: string;
 }
 
 /** Everything that can be asked, grouped as the job goes. What is left open is not asked and not checked. */
-export function SpecificationEditor({ draft }: SpecificationEditorProps) {
+export function SpecificationEditor({ draft, species }: SpecificationEditorProps) {
   const c = draft.content;
   const set =
     <K extends keyof Content>(key: K) =>
@@ -138,6 +139,8 @@ export function SpecificationEditor({ draft }: SpecificationEditorProps) {
           hint="Which joint, which vertebra, what stays on, what is not slit."
         />
         <DimensionLines
+          species={species}
+          what={c.what}
           dimensions={c.dimensions}
           onChange={(dimensions) => draft.change({ dimensions }, 'dimensions')}
         />

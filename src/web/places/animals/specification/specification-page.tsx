@@ -98,7 +98,7 @@ function Version({
           {version.sentAt === null ? '' : ` on ${moment(version.sentAt, kitchen.zone)}`}. It never changes
           again.
         </p>
-        <SpecificationRead content={version.content} />
+        <SpecificationRead content={version.content} species={specification.species} />
         <LawAsked species={specification.species} what={version.content.what} />
       </section>
     );
@@ -115,7 +115,7 @@ function Version({
         </Button>
         <DraftMark draft={draft} />
       </div>
-      <SpecificationEditor draft={draft} />
+      <SpecificationEditor draft={draft} species={specification.species} />
       <LawAsked species={specification.species} what={draft.content.what} />
       <div className="stack">
         <p className="measure">
@@ -159,13 +159,15 @@ function AllVersions({
       <ol className="supply-list" reversed>
         {[...s.versions].reverse().map((v) => (
           <li key={v.id}>
-            <Link
-              href={at.specification(kitchen.id, s.supplierId, s.id, v.number)}
-              aria-current={v.id === shown.id ? 'true' : undefined}
-            >
-              Version {v.number}
-            </Link>
-            {s.inForce === v.number ? <strong> in force</strong> : null}: {v.reason}{' '}
+            <p>
+              <Link
+                href={at.specification(kitchen.id, s.supplierId, s.id, v.number)}
+                aria-current={v.id === shown.id ? 'true' : undefined}
+              >
+                Version {v.number}
+              </Link>
+              {s.inForce === v.number ? <strong> in force</strong> : null}: {v.reason}
+            </p>
             <span className="quiet small">
               {v.status === 'sent' && v.sentAt !== null
                 ? `sent by ${v.sentBy ?? 'somebody'}, ${moment(v.sentAt, kitchen.zone)}`
