@@ -14,12 +14,12 @@ export function wrapResistance(wrap: Pick<StepOf<'wrap'>, 'layers' | 'micrometre
 }
 
 /** What the wraps among these steps put between medium and food [m² K/W]. */
-function resistanceOf(steps: readonly Step[]): number {
+export function resistanceOf(steps: readonly Step[]): number {
   return steps.reduce((sum, step) => sum + (step.kind === 'wrap' ? wrapResistance(step) : 0), 0);
 }
 
 /** The stages with a further resistance in series with their own: what is wrapped does not dry either. */
-function behind(stages: readonly StageInput[], resistance: number): StageInput[] {
+export function behind(stages: readonly StageInput[], resistance: number): StageInput[] {
   if (resistance === 0) return [...stages];
   return stages.map((stage) => ({
     ...stage,

@@ -2,7 +2,7 @@
 import { heldTo, type RuleForFood, rulesFor } from '../core/method/rules-for.ts';
 import { findRule } from '../core/properties/rules.ts';
 import { productOf, ruleStepsOf, type Subject } from './product-of.ts';
-import type { Method, Step } from './steps.ts';
+import type { Method, Step, StepOf } from './steps.ts';
 
 /** What a cook step is held to when it names nothing that would make food safe by itself and nothing is known of its food. */
 export const usualCooking = 'gb-70c-2min';
@@ -25,14 +25,36 @@ export function rulesOfStep(step: Step): readonly string[] {
 
 /** The rules that a step of this dish is held to in this kitchen's place: those it names, and what is usual there for such food. */
 export function rulesHeld(step: Step, method: Method, subject: Subject): readonly string[] {
-  if (step.kind !== 'cook') return rulesOfStep(step);
-  return heldTo(step.rules, productOf(subject, method, step.id), subject.place, 'cook');
+  if (step.kind === 'cook') return named(step, method, subject);
+  return isReheating(step, method)
+    ? named(step, method, subject).filter(inLogOf('finish'))
+    : rulesOfStep(step);
 }
 
-/** The method with every cook step naming all the rules it is held to: what is signed, printed and judged. */
+/** Is this a finish whose heat is computed, of food that was cooked and has been chilled or kept since? */
+export function isReheating(step: Step, method: Method): step is StepOf<'finish'> {
+  if (step.kind !== 'finish' || (step.stages ?? []).length === 0) return false;
+  const at = method.findIndex((s) => s.id === step.id);
+  const before = method.slice(0, Math.max(0, at));
+  const cooked = before.findLastIndex((s) => s.kind === 'cook');
+  return cooked >= 0 && before.slice(cooked).some((s) => s.kind === 'chill' || s.kind === 'keep');
+}
+
+/** What a step names, and what it is held to besides. */
+const named = (step: StepOf<'cook' | 'finish'>, method: Method, subject: Subject) =>
+  heldTo(
+    step.rules ?? [],
+    productOf(subject, method, step.id),
+    subject.place,
+    step.kind === 'cook' ? 'cook' : 'reheat',
+  );
+
+/** The method with every cook step, and every reheating that is computed, naming all the rules it is held to: what is signed, printed and judged. */
 export function withRules(method: Method, subject: Subject): Method {
   return method.map((step) =>
-    step.kind === 'cook' ? { ...step, rules: [...rulesHeld(step, method, subject)] } : step,
+    step.kind === 'cook' || isReheating(step, method)
+      ? { ...step, rules: [...named(step, method, subject)] }
+      : step,
   );
 }
 

@@ -169,9 +169,17 @@ export const FinishStep = z.strictObject({
   mediumC: celsius(),
   min: minutes(),
   coreC: celsius(0, 100).optional(),
+  /** As it goes in; absent: at the temperature of the keep step before it, if there is one. Below its first ice it thaws as it is computed. */
+  startC: celsius(-40, 60).optional(),
+  /** The portion as it is warmed: sliced, halved. Absent: the piece of the cook step before it. */
+  body: BodyInput.optional(),
+  /** Thawing, where it comes from the freezer, then the heat. Absent: nothing is computed. */
+  stages: z.array(StageInput).max(12).optional(),
   /** Rules of the book for reheating and for keeping hot. */
   rules: z.array(z.string().max(80)).max(8).optional(),
 });
+
+export type FinishStep = z.infer<typeof FinishStep>;
 
 export const PlateStep = z.strictObject({
   kind: z.literal('plate'),
