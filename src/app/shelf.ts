@@ -1,5 +1,5 @@
 /** Lots in the house: what is left of each and until when, what was done with it, where it came from and went. */
-import { and, asc, eq, gt, inArray, isNull, sql } from 'drizzle-orm';
+import { and, asc, eq, gt, inArray, sql } from 'drizzle-orm';
 import { v7 as uuid } from 'uuid';
 import type { ProductClass } from '../contract/delivery.ts';
 import type { LotMove, LotMoveInput, ShelfLot, ShelfLotDetail } from '../contract/shelf.ts';
@@ -79,6 +79,7 @@ async function asShelf(
       frozenAt: lot.frozenAt?.toISOString() ?? null,
       thawedAt: lot.thawedAt?.toISOString() ?? null,
       byProduct: lot.byProductAt !== null,
+      ageMonthsAtMost: lot.ageMonthsAtMost,
       blocked: blockedWhy(lot, today),
       cost: lot.cost,
       costPerKg: lot.cost === null || lot.grams <= 0 ? null : lot.cost / (lot.grams / 1000),
@@ -88,15 +89,20 @@ async function asShelf(
   });
 }
 
-/** What is left in the house; what runs out first stands first. */
+/** What is left in the house; what runs out first stands first, and what is food no more stands last. */
 export const listShelf = (app: App, kitchenId: string): Promise<ShelfLot[]> =>
   look(app, async (db) => {
     const kitchen = await kitchenOf(db, kitchenId);
     const rows = await db
       .select()
       .from(t.lot)
-      .where(and(eq(t.lot.kitchenId, kitchenId), gt(t.lot.leftGrams, 0), isNull(t.lot.byProductAt)))
-      .orderBy(sql`${t.lot.useBy} ASC NULLS LAST`, asc(t.lot.arrivedAt), asc(t.lot.id))
+      .where(and(eq(t.lot.kitchenId, kitchenId), gt(t.lot.leftGrams, 0)))
+      .orderBy(
+        sql`${t.lot.byProductAt} IS NOT NULL`,
+        sql`${t.lot.useBy} ASC NULLS LAST`,
+        asc(t.lot.arrivedAt),
+        asc(t.lot.id),
+      )
       .limit(2_000);
     return asShelf(db, kitchenId, rows, dayIn(kitchen.zone, app.now()));
   });
@@ -180,7 +186,6 @@ async function readLot(db: Db, app: App, kitchenId: string, lotId: string): Prom
     tradeLot: row.tradeLot,
     tags: tags.map((x) => x.tag),
     slaughteredOn: row.slaughteredOn,
-    ageMonthsAtMost: row.ageMonthsAtMost,
     deliveryId: row.deliveryId,
     moves: moves.map(
       (m): LotMove => ({

@@ -56,6 +56,8 @@ export const ShelfLot = z.strictObject({
   frozenAt: Instant.nullable(),
   thawedAt: Instant.nullable(),
   byProduct: z.boolean(),
+  /** The most the animal may be old, as its papers say; null where they do not. */
+  ageMonthsAtMost: z.number().nullable(),
   /** Why nothing may be drawn of it; null when it may. */
   blocked: z.string().nullable(),
   cost: Minor.nullable(),
@@ -70,7 +72,6 @@ export const ShelfLotDetail = z.strictObject({
   tradeLot: z.string().nullable(),
   tags: z.array(z.string()),
   slaughteredOn: CivilDate.nullable(),
-  ageMonthsAtMost: z.number().nullable(),
   deliveryId: Id.nullable(),
   moves: z.array(LotMove),
   /** Up to the animal and down to what was made of it, nearest first. */

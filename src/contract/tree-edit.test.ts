@@ -5,6 +5,7 @@ import { BreakdownTree, type TreeNode } from './breakdown.ts';
 import {
   addPlace,
   animalOf,
+  asSaidToday,
   branchOf,
   changePlace,
   classOf,
@@ -48,6 +49,17 @@ describe('startingNodes', () => {
   });
 });
 
+describe('asSaidToday', () => {
+  it('what the kitchen has changed its mind about since is so in a kept tree, and nothing else', () => {
+    const kept = startingNodes('goose');
+    const now = asSaidToday(kept, 'goose', [
+      { species: 'Goose', name: 'Wings', use: 'thrown away', class: null },
+    ]);
+    expect(now.find((n) => n.id === 'wings')).toMatchObject({ use: 'thrown away', class: 'poultry' });
+    expect(now.filter((n) => n.id !== 'wings')).toEqual(kept.filter((n) => n.id !== 'wings'));
+  });
+});
+
 describe('lawful', () => {
   it('the head of a goose is a by-product in GB, with its citation', () => {
     const nodes = lawful(startingNodes('goose'), 'goose', 'GB-ENG');
@@ -64,6 +76,23 @@ describe('lawful', () => {
         for (const id of stoppedByLaw(nodes, species, place).keys())
           expect(nodes.find((n) => n.id === id)?.becomes).not.toMatch(/^(part|sold)$/);
       }
+  });
+});
+
+describe('lawful by age', () => {
+  const cord = (ageMonths: number | null) => {
+    const nodes = lawful(
+      addPlace(startingNodes('lamb'), 'lamb', 'carcass', 'spinal cord'),
+      'lamb',
+      'GB-ENG',
+      { ageMonths },
+    );
+    return nodes.find((n) => n.name === 'spinal cord')?.becomes;
+  };
+  it('specified risk material of an animal over its limit, or of an age that nobody shows, is no part', () => {
+    expect(cord(6)).toBe('part');
+    expect(cord(14)).toBe('by-product');
+    expect(cord(null)).toBe('by-product');
   });
 });
 

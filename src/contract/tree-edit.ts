@@ -3,7 +3,7 @@
  * own; what the law stops is a by-product in it and stays in sight. Pure.
  */
 import { startingTrees, type TreeCut } from '../core/properties/breakdown-trees.ts';
-import { type LawAnswer, lawOf } from '../core/properties/parts-law.ts';
+import { type LawAnswer, lawOf, type Origin } from '../core/properties/parts-law.ts';
 import type { TreeNode } from './breakdown.ts';
 import type { Part, Place } from './records.ts';
 
@@ -137,6 +137,22 @@ export function startingNodes(species: string, parts: readonly KnownPart[] = [])
   return nodes;
 }
 
+/** A kept tree with what the kitchen says of its parts today: a part that went on the menu since is on the menu. */
+export const asSaidToday = (
+  nodes: readonly TreeNode[],
+  species: string,
+  parts: readonly KnownPart[],
+): TreeNode[] =>
+  nodes.map((n) => {
+    if (n.becomes !== 'part' && n.becomes !== 'sold') return n;
+    const { use, class: limits } = place(species, n.name, n.parent, n.becomes, n.id, parts);
+    const known = parts.some(
+      (p) =>
+        p.name.toLowerCase() === n.name.toLowerCase() && p.species.toLowerCase() === species.toLowerCase(),
+    );
+    return known ? { ...n, use, class: limits ?? n.class } : n;
+  });
+
 export const hasStartingTree = (species: string): boolean =>
   startingTrees.some((t) => t.species === animalOf(species));
 
@@ -146,16 +162,20 @@ export interface Stopped {
   readonly never: boolean;
 }
 
-/** What the law says of every part that is a by-product by it, by the place's id. */
+/**
+ * What the law says of every part that is a by-product by it, by the place's id. `origin`: the most the animals may be old
+ * where the law goes by age; null counts as over every limit.
+ */
 export function stoppedByLaw(
   nodes: readonly TreeNode[],
   species: string,
   where: Place,
+  origin: Origin = {},
 ): ReadonlyMap<string, Stopped> {
   const found = new Map<string, Stopped>();
   for (const n of nodes) {
     if (n.becomes === 'step' || n.becomes === 'drip') continue;
-    const law = lawOf(species, n.name, where);
+    const law = lawOf(species, n.name, where, origin);
     if (law.status === 'prohibited') found.set(n.id, { law, never: true });
     else if (law.status === 'by-product by default: ask') found.set(n.id, { law, never: false });
   }
@@ -163,8 +183,13 @@ export function stoppedByLaw(
 }
 
 /** The tree with everything that the law stops as a by-product. */
-export function lawful(nodes: readonly TreeNode[], species: string, where: Place): TreeNode[] {
-  const stopped = stoppedByLaw(nodes, species, where);
+export function lawful(
+  nodes: readonly TreeNode[],
+  species: string,
+  where: Place,
+  origin: Origin = {},
+): TreeNode[] {
+  const stopped = stoppedByLaw(nodes, species, where, origin);
   return nodes.map((n) =>
     stopped.has(n.id) && (n.becomes === 'part' || n.becomes === 'sold')
       ? { ...n, becomes: 'by-product', use: 'thrown away', class: null }

@@ -282,9 +282,12 @@ eachStore('a breakdown and the shelf', (making) => {
       ).rejects.toThrow();
     }
     const shelf = await listShelf(k.app, k.kitchen.id);
-    expect(shelf.map((l) => l.id)).not.toContain(lotId);
+    // What is food no more is still in the house: last, and with why.
+    const food = shelf.filter((l) => !l.byProduct);
+    expect(shelf.slice(food.length).map((l) => l.id)).toContain(lotId);
+    for (const lot of shelf.slice(food.length)) expect(lot.blocked).toMatch(/by-product/);
     // What runs out first stands first.
-    const days = shelf.flatMap((l) => (l.useBy === null ? [] : [l.useBy]));
+    const days = food.flatMap((l) => (l.useBy === null ? [] : [l.useBy]));
     expect(days).toEqual([...days].sort());
   });
 

@@ -107,6 +107,23 @@ eachStore('yields', (making) => {
     expect((await yields(k.app, k.kitchen.id, { species: 'yak' })).parts).toEqual([]);
   });
 
+  it('brings nothing in twice: a row that is here already stops all of them', async () => {
+    const rows = [past('2024-05-01T12:00:00.000Z', 3_000, 500), past('2024-05-02T12:00:00.000Z', 3_100, 510)];
+    const bring = (list: typeof rows) =>
+      importBreakdowns(k.app, k.actor, { species: 'duck', supplierId: null, note: '', rows: list });
+    expect(await bring(rows)).toEqual({ imported: 2 });
+    const more = past('2024-05-03T12:00:00.000Z', 3_000, 500);
+    await expect(bring([more, rows[1]!])).rejects.toMatchObject({
+      code: 'conflict',
+      problems: [expect.objectContaining({ path: 'rows[1]' })],
+    });
+    expect((await yields(k.app, k.kitchen.id, { species: 'duck' })).breakdowns).toBe(2);
+    expect(await bring([more])).toEqual({ imported: 1 });
+    expect((await yields(k.app, k.kitchen.id, { species: 'duck', cutterId: k.person.id })).breakdowns).toBe(
+      0,
+    );
+  });
+
   it('draws each animal from its latest breakdowns, or from named shares where it was never cut', async () => {
     const bars = await carcassBars(k.app, k.kitchen.id);
     for (const bar of bars) CarcassBar.parse(bar);

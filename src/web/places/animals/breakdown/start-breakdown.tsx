@@ -3,7 +3,7 @@ import { v7 as newId } from 'uuid';
 import { useLocation, useSearch } from 'wouter';
 import type { TreeNode } from '../../../../contract/breakdown.ts';
 import type { ShelfLot } from '../../../../contract/shelf.ts';
-import { hasStartingTree, lawful, startingNodes } from '../../../../contract/tree-edit.ts';
+import { asSaidToday, hasStartingTree, lawful, startingNodes } from '../../../../contract/tree-edit.ts';
 import { formatQuantity } from '../../../../core/units.ts';
 import { at } from '../../../addresses.ts';
 import { call, queryClient, useOperation } from '../../../api.ts';
@@ -33,7 +33,8 @@ export function StartBreakdown() {
   const trees = useOperation('trees', { params });
   const people = useOperation('people', { params });
   const me = usePersonId(kitchen.id);
-  const [chosen, setChosen] = useState<ReadonlyMap<string, number>>(new Map());
+  /** Null until somebody touches it: the lot of the address is on the table then. */
+  const [chosen, setChosen] = useState<ReadonlyMap<string, number> | null>(null);
   const [cutter, setCutter] = useState<string | null>(null);
   const [counted, setCounted] = useState<number | null>(null);
   const [treeId, setTreeId] = useState<string | null>(null);
@@ -47,20 +48,28 @@ export function StartBreakdown() {
 
   const all = shelf.data ?? [];
   const picked = useMemo(() => {
-    if (chosen.size > 0 || asked === null) return chosen;
+    if (chosen !== null) return chosen;
     const lot = (shelf.data ?? []).find((l) => l.id === asked && l.blocked === null);
-    return lot === undefined ? chosen : new Map([[lot.id, lot.leftGrams]]);
+    return new Map(lot === undefined ? [] : [[lot.id, lot.leftGrams]]);
   }, [chosen, asked, shelf.data]);
   const lots = all.filter((l) => picked.has(l.id));
   const species = lots[0]?.species ?? '';
   const offered = trees.data?.filter((t) => t.species.toLowerCase() === species.toLowerCase()) ?? [];
   const tree = treeId ?? offered[0]?.id ?? published;
-  const key = `${species} ${tree}`;
+  const ages = lots.map((l) => l.ageMonthsAtMost);
+  // Of several lots the oldest; an age that nobody shows counts as over every limit.
+  const ageMonths =
+    ages.length === 0 || ages.some((a) => a === null) ? null : Math.max(...(ages as number[]));
+  const key = `${species} ${tree} ${ageMonths}`;
   const nodes = useMemo(() => {
     if (own !== null && own.of === key) return own.nodes;
-    const base = offered.find((t) => t.id === tree)?.nodes ?? startingNodes(species, parts.data ?? []);
-    return lawful(base, species, kitchen.place);
-  }, [own, key, offered, tree, species, parts.data, kitchen.place]);
+    const kept = offered.find((t) => t.id === tree)?.nodes;
+    const base =
+      kept === undefined
+        ? startingNodes(species, parts.data ?? [])
+        : asSaidToday(kept, species, parts.data ?? []);
+    return lawful(base, species, kitchen.place, { ageMonths });
+  }, [own, key, offered, tree, species, parts.data, kitchen.place, ageMonths]);
 
   if (shelf.data === undefined || trees.data === undefined || parts.data === undefined)
     return shelf.error === null ? (
@@ -194,7 +203,12 @@ export function StartBreakdown() {
           </section>
           <section className="stack">
             <h2>Cut into</h2>
-            <TreeLayout species={species} nodes={nodes} onChange={(n) => setOwn({ of: key, nodes: n })} />
+            <TreeLayout
+              ageMonths={ageMonths}
+              species={species}
+              nodes={nodes}
+              onChange={(n) => setOwn({ of: key, nodes: n })}
+            />
             <div className="row">
               <TextField
                 label="Keep this way of cutting as"

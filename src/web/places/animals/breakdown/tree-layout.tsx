@@ -47,17 +47,19 @@ const said: Readonly<Record<TreeNode['becomes'], string>> = {
 export interface TreeLayoutProps {
   readonly species: string;
   readonly nodes: readonly TreeNode[];
+  /** The most the animals may be old, where their papers say so. */
+  readonly ageMonths: number | null;
   readonly onChange: (nodes: TreeNode[]) => void;
 }
 
 /** How the animal is cut, as an outline; each place opens to be renamed, moved, cut further or left out. */
-export function TreeLayout({ species, nodes, onChange }: TreeLayoutProps) {
+export function TreeLayout({ species, nodes, ageMonths, onChange }: TreeLayoutProps) {
   const kitchen = useKitchen();
   const [opened, setOpened] = useState<string | null>(null);
-  const stopped = stoppedByLaw(nodes, species, kitchen.place);
+  const stopped = stoppedByLaw(nodes, species, kitchen.place, { ageMonths });
   const put = (next: TreeNode[], what?: string) => {
     const before = [...nodes];
-    onChange(lawfulNew(next, nodes, species, kitchen.place));
+    onChange(lawfulNew(next, nodes, species, kitchen.place, ageMonths));
     if (what !== undefined) say(what, () => onChange(before));
   };
   const node = nodes.find((n) => n.id === opened);
@@ -105,9 +107,10 @@ function lawfulNew(
   before: readonly TreeNode[],
   species: string,
   place: Parameters<typeof lawful>[2],
+  ageMonths: number | null,
 ): TreeNode[] {
-  const held = lawful(next, species, place);
-  const stopped = stoppedByLaw(next, species, place);
+  const held = lawful(next, species, place, { ageMonths });
+  const stopped = stoppedByLaw(next, species, place, { ageMonths });
   return next.map((n, i) => {
     const was = before.find((b) => b.id === n.id);
     const fresh = was === undefined || was.name !== n.name;
