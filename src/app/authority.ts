@@ -15,17 +15,8 @@ import { type Actor, type App, asKitchen, change, kitchenOf, look } from './app.
 import { dayIn } from './civil-day.ts';
 import { dishRow, nameOf, namesIn } from './dishes.ts';
 import { notFound } from './errors.ts';
+import { agreementFor, lastAnswers } from './law.ts';
 import { authorityAnswerDigest, authorityRequestDigest } from './record-digests.ts';
-
-type AnswerRow = typeof t.authorityAnswer.$inferSelect;
-
-/** Does the last answer lift the stop on a day? What is prohibited stays prohibited. */
-function lifting(answers: readonly AnswerRow[], status: string, today: string): boolean {
-  const last = answers.at(-1);
-  if (last === undefined || status === 'prohibited') return false;
-  if (last.answer !== 'agreed' && last.answer !== 'agreed on conditions') return false;
-  return last.untilDate === null || last.untilDate >= today;
-}
 
 async function read(db: Db, kitchenId: string, today: string, id?: string): Promise<AuthorityRequest[]> {
   const kitchen = asKitchen(await kitchenOf(db, kitchenId));
@@ -38,6 +29,7 @@ async function read(db: Db, kitchenId: string, today: string, id?: string): Prom
     .limit(500);
   if (rows.length === 0) return [];
   const names = await namesIn(db, kitchenId);
+  const last = await lastAnswers(db, kitchenId);
   const answers = await db
     .select()
     .from(t.authorityAnswer)
@@ -70,7 +62,7 @@ async function read(db: Db, kitchenId: string, today: string, id?: string): Prom
         by: nameOf(names, a.personId),
         recordedAt: a.recordedAt.toISOString(),
       })),
-      lifts: lifting(its, lawOf(r.species, r.part, kitchen.place).status, today),
+      lifts: agreementFor(last, r, lawOf(r.species, r.part, kitchen.place).status, today)?.requestId === r.id,
     };
   });
 }
@@ -163,18 +155,3 @@ export const answerAuthority = (
     if (one === undefined) throw new Error('the request was not read back');
     return one;
   });
-
-/** The answer that lifts the stop on a part today, if there is one. */
-export async function liftedBy(
-  db: Db,
-  kitchenId: string,
-  species: string,
-  part: string,
-  today: string,
-): Promise<AuthorityRequest['answers'][number] | null> {
-  const same = (a: string, b: string) => a.trim().toLowerCase() === b.trim().toLowerCase();
-  const found = (await read(db, kitchenId, today)).find(
-    (r) => r.lifts && same(r.species, species) && same(r.part, part),
-  );
-  return found?.answers.at(-1) ?? null;
-}

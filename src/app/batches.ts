@@ -16,8 +16,9 @@ import { asLot } from './animals.ts';
 import { type Actor, type App, change, kitchenOf, look } from './app.ts';
 import { type BatchRecords, outAndDecided, stateOf } from './batch-state.ts';
 import { dayIn } from './civil-day.ts';
-import { nameOf, namesIn, versionRow } from './dishes.ts';
+import { dishRow, nameOf, namesIn, versionRow } from './dishes.ts';
 import { AppError, notFound } from './errors.ts';
+import { partsOfLots, partsUsed, stopsOf, unlawful } from './law.ts';
 import { closingDigest, startDigest } from './record-digests.ts';
 import { blockedWhy } from './shelf.ts';
 
@@ -241,6 +242,7 @@ export const startBatch = (app: App, actor: Actor, input: BodyOf<'startBatch'>):
           { path: `lotIds[${i}]`, found: blocked, allowed: 'a lot that may be used' },
         ]);
     }
+    await checkLaw(tx, kitchen, version, lots, today);
     const code = await nextCode(tx, kitchen, now);
     const row = {
       id: input.id,
@@ -268,6 +270,21 @@ export const startBatch = (app: App, actor: Actor, input: BodyOf<'startBatch'>):
     });
     return made;
   });
+
+/** An agreement may have ended since the signature, and a lot may be of another part than the dish. */
+async function checkLaw(
+  tx: Db,
+  kitchen: { id: string; place: string },
+  version: { dishId: string; method: unknown },
+  lots: readonly (typeof t.lot.$inferSelect)[],
+  today: string,
+): Promise<void> {
+  const dish = await dishRow(tx, kitchen.id, version.dishId);
+  const own = await partsUsed(tx, kitchen, dish, version.method as Method, today);
+  const named = own.filter((u) => u.path !== 'lots');
+  const problems = stopsOf([...named, ...(await partsOfLots(tx, kitchen, dish, lots, today))], kitchen.place);
+  if (problems.length > 0) throw unlawful(problems);
+}
 
 async function sameBatch(
   tx: Db,

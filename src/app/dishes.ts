@@ -1,15 +1,18 @@
 /** Dishes and their versions: begun as an idea, saved as drafts, signed once (see `sign.ts`) and then never changed. */
 import { and, asc, desc, eq, sql } from 'drizzle-orm';
 import { v7 as uuid } from 'uuid';
+import type { Agreement } from '../contract/agreement.ts';
 import type { BodyOf } from '../contract/operations.ts';
-import type { Dish, DishSummary, SignedEvidence, Version } from '../contract/records.ts';
+import type { Dish, DishSummary, LawStatus, SignedEvidence, Version } from '../contract/records.ts';
 import type { Method } from '../contract/steps.ts';
 import { lawOf } from '../core/properties/parts-law.ts';
 import type { Db } from '../store/store.ts';
 import * as t from '../store/tables.ts';
 import { type Actor, type App, asKitchen, change, kitchenOf, look, type Writing } from './app.ts';
+import { dayIn } from './civil-day.ts';
 import { digest } from './digest.ts';
 import { AppError, notFound } from './errors.ts';
+import { agreementFor, lastAnswers, partsUsed } from './law.ts';
 
 type VersionRow = typeof t.version.$inferSelect;
 type Names = ReadonlyMap<string, string>;
@@ -48,7 +51,7 @@ const kindsOf = sql<string[]>`jsonb_path_query_array(${t.version.method}, '$[*].
 
 export const listDishes = (app: App, kitchenId: string): Promise<DishSummary[]> =>
   look(app, async (db) => {
-    const { place } = asKitchen(await kitchenOf(db, kitchenId));
+    const { place, zone } = asKitchen(await kitchenOf(db, kitchenId));
     const dishes = await db
       .select()
       .from(t.dish)
@@ -64,19 +67,20 @@ export const listDishes = (app: App, kitchenId: string): Promise<DishSummary[]> 
       .from(t.version)
       .where(eq(t.version.kitchenId, kitchenId))
       .orderBy(asc(t.version.number));
-    return dishes.map((dish) =>
-      summary(
-        dish,
-        versions.filter((v) => v.dishId === dish.id),
-        place,
-      ),
-    );
+    const answers = await lastAnswers(db, kitchenId);
+    const today = dayIn(zone, app.now());
+    return dishes.map((dish) => {
+      const law = lawOf(dish.species, dish.part, place);
+      const own = versions.filter((v) => v.dishId === dish.id);
+      return summary(dish, own, law, agreementFor(answers, { ...dish, dishId: dish.id }, law.status, today));
+    });
   });
 
 function summary(
   dish: typeof t.dish.$inferSelect,
   versions: readonly { number: number; status: string; kinds: string[] }[],
-  place: Parameters<typeof lawOf>[2],
+  law: LawStatus,
+  agreed: Agreement | null,
 ): DishSummary {
   return {
     id: dish.id,
@@ -88,16 +92,17 @@ function summary(
     versionCount: versions.length,
     signedVersion: versions.findLast((v) => v.status === 'signed')?.number ?? null,
     stepKinds: versions.at(-1)?.kinds ?? [],
-    law: lawOf(dish.species, dish.part, place),
+    law,
+    agreed,
     updatedAt: dish.updatedAt.toISOString(),
   };
 }
 
 export const getDish = (app: App, kitchenId: string, dishId: string): Promise<Dish> =>
-  look(app, (db) => readDish(db, kitchenId, dishId));
+  look(app, (db) => readDish(db, kitchenId, dishId, app.now()));
 
-async function readDish(db: Db, kitchenId: string, dishId: string): Promise<Dish> {
-  const { place } = asKitchen(await kitchenOf(db, kitchenId));
+async function readDish(db: Db, kitchenId: string, dishId: string, now: Date): Promise<Dish> {
+  const kitchen = await kitchenOf(db, kitchenId);
   const dish = await dishRow(db, kitchenId, dishId);
   const names = await namesIn(db, kitchenId);
   const rows = await db
@@ -108,8 +113,12 @@ async function readDish(db: Db, kitchenId: string, dishId: string): Promise<Dish
   const newest = rows.at(-1);
   if (newest === undefined) throw new Error(`dish ${dish.id} has no version`);
   const kinds = rows.map((row) => ({ ...row, kinds: (row.method as Method).map((step) => step.kind) }));
+  const used = await partsUsed(db, kitchen, dish, newest.method as Method, dayIn(kitchen.zone, now));
+  const own = used[0];
+  if (own === undefined) throw new Error(`dish ${dish.id} has no part`);
   return {
-    ...summary(dish, kinds, place),
+    ...summary(dish, kinds, own.law, own.agreed),
+    partsUsed: used,
     versions: rows.map((row) => withoutMethod(row, names)),
     current: asVersion(newest, names),
   };
@@ -163,7 +172,7 @@ export const addDish = (app: App, actor: Actor, input: BodyOf<'addDish'>): Promi
       subjectId: id,
       summary: `Dish ${input.name} begun: ${input.part} of ${input.species}.`,
     });
-    return readDish(w.tx, w.kitchen.id, id);
+    return readDish(w.tx, w.kitchen.id, id, w.now);
   });
 
 /** A draft with its first save. */

@@ -7,17 +7,17 @@ import type { Place, SignedEvidence, Version } from '../contract/records.ts';
 import { standing } from '../contract/standing.ts';
 import { leastCore, measuresCore, rulesOfStep, withRules } from '../contract/step-rules.ts';
 import type { Method, Step, StepOf } from '../contract/steps.ts';
-import { lawOf } from '../core/properties/parts-law.ts';
 import { findRule } from '../core/properties/rules.ts';
 import * as t from '../store/tables.ts';
 import { type Actor, type App, asKitchen, change, kitchenOf, look } from './app.ts';
-import { liftedBy } from './authority.ts';
 import { dayIn } from './civil-day.ts';
 import { asVersion, dishRow, draft, namesIn, versionRow } from './dishes.ts';
 import type { Foreseen } from './engine.ts';
 import { AppError } from './errors.ts';
+import { partsUsed, stopsOf, unlawful } from './law.ts';
 import { methodCautions } from './method-cautions.ts';
 import { signatureDigest } from './record-digests.ts';
+import { foreseeReheats } from './sign-reheat.ts';
 
 export async function signVersion(app: App, actor: Actor, versionId: string, rev: number): Promise<Version> {
   const { version, dish, place } = await look(app, async (db) => {
@@ -28,10 +28,13 @@ export async function signVersion(app: App, actor: Actor, versionId: string, rev
   const subject: Subject = { species: dish.species, part: dish.part, place };
   // What is signed names every rule it is held to, those that are usual here for such food included.
   const method = withRules(version.method as Method, subject);
-  await checkLaw(app, actor.kitchenId, dish, method, place);
+  const agreements = await checkLaw(app, actor.kitchenId, dish, method, place);
   checkComplete(dish, method);
   // The engine runs outside the transaction; that the draft is still this one is asked again under its lock.
-  const evidence = await foreseeAll(app, method, subject);
+  const evidence: SignedEvidence = {
+    ...(await foreseeAll(app, method, subject)),
+    ...(agreements.length === 0 ? {} : { agreements }),
+  };
   return change(app, actor, async ({ tx, kitchen, person, now, tell }) => {
     await draft(tx, kitchen.id, versionId, rev);
     const signature = { status: 'signed', signedAt: now, signedBy: person.id, evidence, method };
@@ -41,7 +44,7 @@ export async function signVersion(app: App, actor: Actor, versionId: string, rev
       action: 'signed',
       subject: 'version',
       subjectId: versionId,
-      summary: `${dish.name}, version ${version.number}, signed.`,
+      summary: `${dish.name}, version ${version.number}, signed${agreements.map((a) => `, ${a.part} of ${a.species} by the word of ${a.authority}, ${a.reference}`).join('')}.`,
       records: [
         {
           table: 'signature',
@@ -54,55 +57,23 @@ export async function signVersion(app: App, actor: Actor, versionId: string, rev
   });
 }
 
-const stopped = new Set(['prohibited', 'by-product by default: ask', 'not known: ask']);
-const whatToDo: Readonly<Record<string, string>> = {
-  prohibited: 'It cannot be signed here.',
-  'by-product by default: ask':
-    'Ask the official veterinarian and your local authority in writing before you buy it; until they have agreed it stays an idea.',
-  'not known: ask':
-    'Ask your local authority in writing, and give the animal and the part by the names the trade uses.',
-};
-
-/** A stop is lifted by nothing but the authority's own answer, and what is prohibited by nothing at all. */
+/** By whose word what the law stops is made all the same; refused where nobody has given it. */
 async function checkLaw(
   app: App,
   kitchenId: string,
-  dish: { species: string; part: string },
+  dish: { id: string; species: string; part: string },
   method: Method,
   place: Place,
-): Promise<void> {
-  const problems: Problem[] = [];
-  const asked = [
-    { path: 'part', part: dish.part, always: true },
-    // What a step trims is free text: a name that is not known says nothing, a name that is stopped does.
-    ...method.flatMap((step, i) =>
-      step.kind === 'trim' ? [{ path: `method[${i}].part`, part: step.part, always: false }] : [],
-    ),
-  ];
-  for (const { path, part, always } of asked) {
-    const law = lawOf(dish.species, part, place);
-    if (!stopped.has(law.status) || (!always && law.status === 'not known: ask')) continue;
-    const lifted =
-      law.status === 'prohibited'
-        ? null
-        : await look(app, async (db) => {
-            const kitchen = await kitchenOf(db, kitchenId);
-            return liftedBy(db, kitchenId, dish.species, part, dayIn(kitchen.zone, app.now()));
-          });
-    if (lifted !== null) continue;
-    problems.push({
-      path,
-      found: `${part} of ${dish.species} in ${place}: ${law.status} (${law.citation})`,
-      allowed: `${law.reason} ${whatToDo[law.status]}`,
-    });
-  }
-  problems.push(...nitriteProblems(method, place));
-  if (problems.length > 0)
-    throw new AppError(
-      'unlawful',
-      `The law stops this dish: ${problems.map((p) => p.found).join('; ')}.`,
-      problems,
-    );
+): Promise<NonNullable<SignedEvidence['agreements']>> {
+  const used = await look(app, async (db) => {
+    const kitchen = await kitchenOf(db, kitchenId);
+    return partsUsed(db, kitchen, dish, method, dayIn(kitchen.zone, app.now()));
+  });
+  const problems = [...stopsOf(used, place), ...nitriteProblems(method, place)];
+  if (problems.length > 0) throw unlawful(problems);
+  return used.flatMap(({ species, part, law, agreed }) =>
+    agreed === null ? [] : [{ species, part, status: law.status, ...agreed }],
+  );
 }
 
 const judged = (step: Step): step is StepOf<'cook' | 'chill' | 'keep' | 'finish'> =>
@@ -181,9 +152,14 @@ async function foreseeAll(app: App, method: Method, subject: Subject): Promise<S
       warmestC: seen.warmestC,
     });
   }
+  const warmed = await foreseeReheats(app.engine, method);
+  problems.push(...warmed.problems);
+  cautions.push(...warmed.cautions);
   if (problems.length > 0)
     throw new AppError('unsafe', `The coldest point is not shown to be safe: ${tellAll(problems)}`, problems);
-  return { engine: `Fifth Quarter ${app.version}, heat engine, fine mesh`, verdicts, cautions };
+  const engine = `Fifth Quarter ${app.version}, heat engine, fine mesh`;
+  const { reheats } = warmed;
+  return { engine, verdicts, ...(reheats.length === 0 ? {} : { reheats }), cautions };
 }
 
 /** The six hours on the way up are an American guideline; elsewhere it is used for want of a figure of one's own. */

@@ -1,5 +1,6 @@
 /** The records a kitchen keeps, as they cross the wire. Times are UTC instants; money is in minor units. */
 import { z } from 'zod';
+import { Agreement } from './agreement.ts';
 import { ProductClass } from './delivery.ts';
 import { Composition, celsius, Id, Instant, Minor, Note, Text } from './quantities.ts';
 import { Method } from './steps.ts';
@@ -116,6 +117,21 @@ export const LawStatus = z.strictObject({
 });
 export type LawStatus = z.infer<typeof LawStatus>;
 
+/** A part that a dish is made of, by its own name, a step's or a lot's, and whether it may be served. */
+export const PartUsed = z.strictObject({
+  species: z.string(),
+  part: z.string(),
+  /** Where it is named, in words. */
+  from: z.string(),
+  /** The same as a path: `part`, `method[2].part`, `lots`. */
+  path: z.string(),
+  law: LawStatus,
+  /** Stops the signature and every batch while no agreement stands. */
+  stops: z.boolean(),
+  agreed: Agreement.nullable(),
+});
+export type PartUsed = z.infer<typeof PartUsed>;
+
 export const DishSummary = z.strictObject({
   id: Id,
   name: Text(120),
@@ -127,6 +143,8 @@ export const DishSummary = z.strictObject({
   signedVersion: z.int().nullable(),
   stepKinds: z.array(z.string()),
   law: LawStatus,
+  /** By whose word the stop on its part is lifted today; null where it stands, or where there is none. */
+  agreed: Agreement.nullable(),
   updatedAt: Instant,
 });
 export type DishSummary = z.infer<typeof DishSummary>;
@@ -148,7 +166,30 @@ export const SignedEvidence = z.strictObject({
       warmestC: z.number(),
     }),
   ),
+  /** Finish steps with a programme; not kept where there was none. */
+  reheats: z
+    .array(
+      z.strictObject({
+        stepId: Id,
+        stepName: z.string(),
+        startC: z.number(),
+        coldestC: z.number(),
+        rules: z.array(
+          z.strictObject({
+            rule: z.string(),
+            title: z.string(),
+            passes: z.boolean().nullable(),
+            why: z.string(),
+          }),
+        ),
+      }),
+    )
+    .optional(),
   cautions: z.array(z.string()),
+  /** By whose word a stop of the law was lifted; not kept where there was none. */
+  agreements: z
+    .array(z.strictObject({ species: z.string(), part: z.string(), status: z.string(), ...Agreement.shape }))
+    .optional(),
 });
 export type SignedEvidence = z.infer<typeof SignedEvidence>;
 
@@ -174,6 +215,8 @@ export const Dish = z.strictObject({
   versions: z.array(Version.omit({ method: true })),
   /** The newest version, with its method. */
   current: Version,
+  /** Every part that it is made of: by its name, by the steps of its newest version, by the lots of its batches. */
+  partsUsed: z.array(PartUsed),
 });
 export type Dish = z.infer<typeof Dish>;
 
