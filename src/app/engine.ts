@@ -6,6 +6,7 @@ import { inInputTerms, runCook } from '../contract/cook.ts';
 import { type FitAnswer, runFit } from '../contract/fit.ts';
 import { asRuleVerdict, judgePoints, runJudge } from '../contract/judge.ts';
 import { chillStepOf, programmeOf } from '../contract/method-cook.ts';
+import { reheatProblemOf } from '../contract/method-reheat.ts';
 import type { HowRead } from '../contract/probe-log/types.ts';
 import { readProbeLog } from '../contract/probe-log.ts';
 import { InputProblems } from '../contract/problem.ts';
@@ -15,6 +16,7 @@ import type { Method, StepOf } from '../contract/steps.ts';
 import { Contradiction, OutOfRange } from '../core/errors.ts';
 import { cook } from '../core/heat/cook.ts';
 import { foreseenCooking, foreseenCooling, lessThanUsual } from '../core/method/foreseen-rules.ts';
+import { foreseenReheat, type ReheatForeseen } from '../core/method/reheat.ts';
 import { verdictOf } from '../core/method/verdict.ts';
 import type { Verdict } from '../core/microbes/judge.ts';
 import { findRule, type Rule } from '../core/properties/rules.ts';
@@ -44,6 +46,18 @@ export interface Foreseen {
   readonly basis: readonly string[];
 }
 
+/** What the engine foresees for a finish step with a programme. */
+export interface Warmed {
+  readonly word: ReheatForeseen['word'];
+  readonly startC: number;
+  /** The coldest point of the piece at lifting out. */
+  readonly coldestC: number;
+  /** The rules of reheating the step is held to, at the point that got least. */
+  readonly rules: readonly Judgement[];
+  readonly doubts: readonly string[];
+  readonly unreached: readonly string[];
+}
+
 export interface LogRead {
   readonly how: HowRead;
   readonly points: { readonly s: number; readonly C: number }[];
@@ -54,6 +68,7 @@ export interface LogRead {
 
 export type Task =
   | { readonly kind: 'foresee'; readonly method: Method; readonly cookStepId: string }
+  | { readonly kind: 'warm'; readonly method: Method; readonly finishStepId: string }
   | {
       readonly kind: 'read log';
       readonly text: string;
@@ -67,6 +82,7 @@ export type Task =
 
 export interface Engine {
   foresee(method: Method, cookStepId: string): Promise<Foreseen>;
+  warm(method: Method, finishStepId: string): Promise<Warmed>;
   readLog(log: Omit<Extract<Task, { kind: 'read log' }>, 'kind'>): Promise<LogRead>;
   cook(input: unknown): Promise<unknown>;
   fit(input: unknown): Promise<FitAnswer>;
@@ -76,6 +92,7 @@ export interface Engine {
 /** The engine's verbs over whatever carries a task out. */
 export const engineOver = (run: (task: Task) => Promise<unknown>): Engine => ({
   foresee: (method, cookStepId) => run({ kind: 'foresee', method, cookStepId }) as Promise<Foreseen>,
+  warm: (method, finishStepId) => run({ kind: 'warm', method, finishStepId }) as Promise<Warmed>,
   readLog: (log) => run({ kind: 'read log', ...log }) as Promise<LogRead>,
   cook: (input) => run({ kind: 'cook', input }),
   fit: (input) => run({ kind: 'fit', input }) as Promise<FitAnswer>,
@@ -88,6 +105,8 @@ export function perform(task: Task): unknown {
     switch (task.kind) {
       case 'foresee':
         return foresee(task.method, task.cookStepId);
+      case 'warm':
+        return warm(task.method, task.finishStepId);
       case 'read log':
         return readLog(task);
       case 'cook':
@@ -136,6 +155,21 @@ function foresee(method: Method, cookStepId: string): Foreseen {
       stage.reached ? [] : [{ name: stage.name, chilling: i >= cookStages }],
     ),
     basis: result.basis.map((b) => b.what),
+  };
+}
+
+function warm(method: Method, finishStepId: string): Warmed {
+  const problem = reheatProblemOf(method, finishStepId);
+  const step = method.find((s) => s.id === finishStepId) as StepOf<'finish'>;
+  const result = cook(problem, { mode: 'fine' });
+  const seen = foreseenReheat(problem, result, rulesOf(rulesOfStep(step)), step.coreC ?? null);
+  return {
+    word: seen.word,
+    startC: problem.start,
+    coldestC: seen.coldest,
+    rules: seen.rules.map(told),
+    doubts: seen.doubts.map((d) => d.what),
+    unreached: seen.notReached,
   };
 }
 
