@@ -324,6 +324,17 @@ export const answerSpecification = (
     return specification;
   });
 
+/** The specification that a version belongs to, draft or sent. */
+export const specificationOfVersion = (
+  app: App,
+  kitchenId: string,
+  versionId: string,
+): Promise<Specification> =>
+  look(app, async (db) => {
+    await kitchenOf(db, kitchenId);
+    return readOne(db, kitchenId, (await versionRow(db, kitchenId, versionId)).specificationId);
+  });
+
 /** The version that a delivery may be checked against today; anything else is told clearly. */
 export async function versionInForce(
   db: Db,

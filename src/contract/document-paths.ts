@@ -5,4 +5,8 @@ export const documents = {
     `/api/kitchens/${kitchenId}/versions/${versionId}/method-card.pdf`,
   batchRecord: (kitchenId: string, batchId: string) =>
     `/api/kitchens/${kitchenId}/batches/${batchId}/batch-record.pdf`,
+  specificationSheet: (kitchenId: string, versionId: string) =>
+    `/api/kitchens/${kitchenId}/specification-versions/${versionId}/specification.pdf`,
+  authorityRequest: (kitchenId: string, requestId: string) =>
+    `/api/kitchens/${kitchenId}/authority-requests/${requestId}/question.pdf`,
 };

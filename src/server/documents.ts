@@ -2,11 +2,13 @@
 import type { Context, Hono } from 'hono';
 import { listSuppliers } from '../app/animals.ts';
 import { type App, asKitchen, kitchenOf, look } from '../app/app.ts';
+import { getAuthorityRequest } from '../app/authority.ts';
 import { getBatch } from '../app/batches.ts';
 import { getDish, getVersion } from '../app/dishes.ts';
 import { AppError } from '../app/errors.ts';
 import { getPhoto } from '../app/photos.ts';
 import { readJournal } from '../app/proof.ts';
+import { specificationOfVersion } from '../app/specifications.ts';
 import { Id } from '../contract/quantities.ts';
 import type { PrintTask } from './printing.ts';
 
@@ -28,6 +30,31 @@ export function documentRoutes(http: Hono, app: App, print: (task: PrintTask) =>
     const dish = await getDish(app, kitchenId, version.dishId);
     const data = { ...(await printedFor(kitchenId)), dish, version };
     return pdf(c, await print({ kind: 'method card', data }), `method card ${dish.name} ${version.number}`);
+  });
+
+  http.get('/api/kitchens/:kitchenId/specification-versions/:versionId/specification.pdf', async (c) => {
+    const kitchenId = idOf(c, 'kitchenId', 'kitchen');
+    const versionId = idOf(c, 'versionId', 'version of a specification');
+    const specification = await specificationOfVersion(app, kitchenId, versionId);
+    const version = specification.versions.find((v) => v.id === versionId);
+    if (version === undefined) throw new Error(`version ${versionId} is not in its specification`);
+    const data = { ...(await printedFor(kitchenId)), specification, version };
+    return pdf(
+      c,
+      await print({ kind: 'specification', data }),
+      `specification ${specification.name} ${version.number}`,
+    );
+  });
+
+  http.get('/api/kitchens/:kitchenId/authority-requests/:requestId/question.pdf', async (c) => {
+    const kitchenId = idOf(c, 'kitchenId', 'kitchen');
+    const request = await getAuthorityRequest(app, kitchenId, idOf(c, 'requestId', 'question'));
+    const data = { ...(await printedFor(kitchenId)), request };
+    return pdf(
+      c,
+      await print({ kind: 'authority request', data }),
+      `question ${request.part} ${request.species}`,
+    );
   });
 
   http.get('/api/kitchens/:kitchenId/photos/:photoId', async (c) => {

@@ -6,7 +6,13 @@ import type { ThreadTask, WorkerAnswer } from './engine-thread.ts';
 
 /** The typesetter is big and seldom wanted: it is loaded for the first page. */
 async function carryOut(task: ThreadTask): Promise<unknown> {
-  if (task.kind !== 'method card' && task.kind !== 'batch record') return perform(task);
+  if (
+    task.kind !== 'method card' &&
+    task.kind !== 'batch record' &&
+    task.kind !== 'specification' &&
+    task.kind !== 'authority request'
+  )
+    return perform(task);
   const { print } = await import('./printing.ts');
   return print(task);
 }

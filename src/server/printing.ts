@@ -8,19 +8,31 @@ import { withRules } from '../contract/step-rules.ts';
 import { Contradiction, OutOfRange } from '../core/errors.ts';
 import { cook } from '../core/heat/cook.ts';
 import { foreseeCure } from '../core/salt/foresee.ts';
+import type { AuthorityRequestData } from '../documents/authority-request.ts';
 import type { BatchRecordData } from '../documents/batch-record.ts';
 import type { CuredStep } from '../documents/cure-on-card.ts';
 import type { MethodCardData } from '../documents/method-card-data.ts';
 import { cureFaultWords } from '../documents/salt-words.ts';
-import { batchRecordPdf, DoesNotFit, methodCardPdf } from './typeset.ts';
+import type { SpecificationSheetData } from '../documents/specification-sheet.ts';
+import {
+  authorityRequestPdf,
+  batchRecordPdf,
+  DoesNotFit,
+  methodCardPdf,
+  specificationSheetPdf,
+} from './typeset.ts';
 
 export type PrintTask =
   | { readonly kind: 'method card'; readonly data: Omit<MethodCardData, 'cooks' | 'cures'> }
-  | { readonly kind: 'batch record'; readonly data: BatchRecordData };
+  | { readonly kind: 'batch record'; readonly data: BatchRecordData }
+  | { readonly kind: 'specification'; readonly data: SpecificationSheetData }
+  | { readonly kind: 'authority request'; readonly data: AuthorityRequestData };
 
 export async function print(task: PrintTask): Promise<Uint8Array> {
   if (task.kind === 'batch record') return batchRecordPdf(task.data);
+  if (task.kind === 'authority request') return authorityRequestPdf(task.data);
   try {
+    if (task.kind === 'specification') return await specificationSheetPdf(task.data);
     const data = heldHere(task.data);
     return await methodCardPdf({
       ...data,

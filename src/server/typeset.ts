@@ -7,10 +7,13 @@ import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { NodeCompiler } from '@myriaddreamin/typst-ts-node-compiler';
+import { type AuthorityRequestData, authorityRequest } from '../documents/authority-request.ts';
 import { type BatchRecordData, batchRecord } from '../documents/batch-record.ts';
 import { methodCard } from '../documents/method-card.ts';
 import type { MethodCardData } from '../documents/method-card-data.ts';
 import { fits } from '../documents/method-card-fit.ts';
+import { type SpecificationSheetData, specificationSheet } from '../documents/specification-sheet.ts';
+import { sheetFits } from '../documents/specification-sheet-fit.ts';
 import type { TypstDocument } from '../documents/typst.ts';
 
 /** The document was refused by the typesetter: a fault of the program, with the typesetter's own words. */
@@ -79,21 +82,25 @@ export function typeset(document: TypstDocument): Typeset {
   };
 }
 
-/** Exactly one A4 page, set as large as it can be: the first of the ways to set it that comes to one page. */
-export async function methodCardPdf(data: MethodCardData): Promise<Uint8Array> {
-  const setAt = (i: number) => typeset(methodCard(data, fits[i]!));
-  // The ways go from roomiest to tightest, so the first that fits is found by halving.
+/** The ways go from roomiest to tightest, so the first that comes to one page is found by halving. */
+function firstOnOnePage(ways: readonly (() => Typeset)[]): Typeset | undefined {
   let low = 0;
-  let high = fits.length - 1;
+  let high = ways.length - 1;
   let best: Typeset | undefined;
   while (low <= high) {
     const middle = (low + high) >> 1;
-    const card = setAt(middle);
-    if (card.pages === 1) {
-      best = card;
+    const page = ways[middle]!();
+    if (page.pages === 1) {
+      best = page;
       high = middle - 1;
     } else low = middle + 1;
   }
+  return best;
+}
+
+/** Exactly one A4 page, set as large as it can be: the first of the ways to set it that comes to one page. */
+export async function methodCardPdf(data: MethodCardData): Promise<Uint8Array> {
+  const best = firstOnOnePage(fits.map((fit) => () => typeset(methodCard(data, fit))));
   if (best !== undefined) return best.pdf();
   throw new DoesNotFit(
     `The method card of ${data.dish.name} does not fit one page with everything left off that may be: its ${data.version.method.length} steps hold more limits and weights than a page holds. Shorten the names of limits or split the dish.`,
@@ -103,4 +110,18 @@ export async function methodCardPdf(data: MethodCardData): Promise<Uint8Array> {
 /** As many pages as the batch has records for. */
 export async function batchRecordPdf(data: BatchRecordData): Promise<Uint8Array> {
   return typeset(batchRecord(data)).pdf();
+}
+
+/** One A4 page for the supplier, set as large as it can be. */
+export async function specificationSheetPdf(data: SpecificationSheetData): Promise<Uint8Array> {
+  const best = firstOnOnePage(sheetFits.map((fit) => () => typeset(specificationSheet(data, fit))));
+  if (best !== undefined) return best.pdf();
+  throw new DoesNotFit(
+    `The specification ${data.specification.name}, version ${data.version.number}, does not fit one page even in the smallest type: shorten its note, what stands on labels and papers, or what is refused.`,
+  );
+}
+
+/** As many pages as the question needs. */
+export async function authorityRequestPdf(data: AuthorityRequestData): Promise<Uint8Array> {
+  return typeset(authorityRequest(data)).pdf();
 }
