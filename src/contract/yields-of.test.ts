@@ -2,9 +2,10 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { sources } from '../core/sources.ts';
 import type { BreakdownOutcome, TreeNode } from './breakdown.ts';
+import { isFifthQuarter } from './kept-of.ts';
 import { publishedYield } from './published-yield.ts';
 import { YieldsAnswer } from './yields.ts';
-import { type FinishedBreakdown, isFifthQuarter, yieldsFrom } from './yields-of.ts';
+import { type FinishedBreakdown, yieldsFrom } from './yields-of.ts';
 
 const node = (
   id: string,

@@ -1,12 +1,11 @@
 /** From finished breakdowns to yields: the engine's statistics, the published figure beside them, what was kept from the bin. */
-import { keptFromBin } from '../core/carcass/kept-from-bin.ts';
 import type { SharePrior } from '../core/carcass/yield-estimate.ts';
 import { type Basis, cite } from '../core/sources.ts';
 import type { BreakdownOutcome, TreeNode } from './breakdown.ts';
 import type { AnimalInput, CarveInput } from './carve-input.ts';
 import { usualPrecisionPct, yieldsOf } from './carve-yields.ts';
+import { keptOf } from './kept-of.ts';
 import { type PublishedYield, publishedYield } from './published-yield.ts';
-import { animalOf } from './tree-edit.ts';
 import type { YieldPart, YieldsAnswer } from './yields.ts';
 
 export interface FinishedBreakdown {
@@ -108,46 +107,7 @@ function animalsOf(breakdown: FinishedBreakdown, places: readonly Place[]): Weig
   ];
 }
 
-const organs: readonly TreeNode['class'][] = ['offal', 'blood', 'fat and bone'];
-const fifth =
-  /\b(heads?|necks?|feet|foot|trotters?|hocks?|tails?|ears?|cheeks?|snouts?|jowls?|skins?|rinds?|combs?|wattles?|tongues?|caul|roe|bones?|fat|suet|giblets?|oysters|parson’s nose|wing tips?|collars?)\b/;
-
-/** What a kitchen that sells only meat would have thrown away: head, neck, feet, tail, skin, offal, blood, fat and bone. */
-export const isFifthQuarter = (name: string, limits: TreeNode['class']): boolean =>
-  organs.includes(limits) || fifth.test(name.toLowerCase());
-
 const round = (kg: number) => Math.round(kg * 1e6) / 1e6;
-
-function keptOf(
-  breakdowns: readonly FinishedBreakdown[],
-  { species, valuePerKg }: YieldsAsked,
-): YieldsAnswer['kept'] {
-  const kg = new Map<string, number>();
-  for (const { nodes, outcome } of breakdowns) {
-    const byId = new Map(outcome.nodes.map((n) => [n.node, n]));
-    for (const n of nodes) {
-      const used = (n.becomes === 'part' && n.use !== 'thrown away') || n.becomes === 'sold';
-      const grams = byId.get(n.id)?.grams ?? 0;
-      if (used && grams > 0 && isFifthQuarter(n.name, n.class))
-        kg.set(n.name.toLowerCase(), (kg.get(n.name.toLowerCase()) ?? 0) + grams / 1000);
-    }
-  }
-  const total = round([...kg.values()].reduce((a, b) => a + b, 0));
-  const priced = [...kg].filter(([name]) => valuePerKg.has(name));
-  const gas = keptFromBin(animalOf(species), Math.min(total, 1e6));
-  return {
-    kg: total,
-    parts: [...kg.keys()],
-    worth:
-      priced.length === 0
-        ? null
-        : Math.round(priced.reduce((sum, [name, x]) => sum + x * (valuePerKg.get(name) ?? 0), 0)),
-    unpriced: [...kg.keys()].filter((name) => !valuePerKg.has(name)),
-    kgCO2e: gas?.kgCO2e ?? null,
-    perKg: gas?.perKg ?? null,
-    meaning: gas?.meaning ?? null,
-  };
-}
 
 function costOf(
   breakdowns: readonly FinishedBreakdown[],
@@ -281,7 +241,7 @@ export function yieldsFrom(breakdowns: readonly FinishedBreakdown[], asked: Yiel
       usedPct: outcome.usedPct,
       unaccountedPct: outcome.inGrams === 0 ? 0 : (100 * outcome.unaccountedGrams) / outcome.inGrams,
     })),
-    kept: keptOf(counted, asked),
+    kept: keptOf(counted, species, asked.valuePerKg),
     cautions: cautionsOf(weighed, answer.apart.length, parts),
     basis: basisOf(priors.size, answer.learning.length),
   };
