@@ -20,7 +20,8 @@ export interface NotRun {
 }
 
 export interface MethodCardData extends PrintedFor {
-  readonly dish: Pick<Dish, 'name' | 'species' | 'part' | 'story' | 'law'>;
+  readonly dish: Pick<Dish, 'name' | 'species' | 'part' | 'story' | 'law'> &
+    Partial<Pick<Dish, 'agreed' | 'partsUsed'>>;
   readonly version: Pick<
     Version,
     'number' | 'rev' | 'status' | 'reason' | 'method' | 'createdAt' | 'createdBy' | 'signedAt' | 'signedBy'

@@ -11,6 +11,7 @@ import { cite } from '../core/sources.ts';
 import { cookingCautions, deference, placeName } from './cautions.ts';
 import { type CuredStep, cureOnCard } from './cure-on-card.ts';
 import { duration, length, moment, number, temperature, tied, type Units, weight, worth } from './format.ts';
+import { lawOnCard } from './law-on-card.ts';
 import type { CookedStep, MethodCardData } from './method-card-data.ts';
 import { cut, type Fit, fits, leftOffText } from './method-card-fit.ts';
 import { methodCardSource } from './method-card-source.ts';
@@ -255,7 +256,6 @@ export function methodCard(data: MethodCardData, fit: Fit = fits[0]!): TypstDocu
   const { dish, kitchen, version } = data;
   const notes = new Notes();
   const steps = version.method.map((step, i) => stepOf(step, i, data, fit, notes));
-  const lawHolds = dish.law.status === 'food' || dish.law.status === 'food on conditions';
   const body = {
     title: `${dish.name}, version ${version.number}`,
     author: kitchen.name,
@@ -267,9 +267,7 @@ export function methodCard(data: MethodCardData, fit: Fit = fits[0]!): TypstDocu
     signed: version.status === 'signed',
     signature: signature(data),
     story: fit.without.has('story') ? '' : dish.story,
-    law: lawHolds
-      ? { holds: true, text: `${dish.law.status}: ${dish.law.reason}` }
-      : { holds: false, text: `${dish.law.status.toUpperCase()}. ${dish.law.reason}` },
+    law: lawOnCard(data),
     size: fit.size,
     ribbon:
       fit.without.has('ribbon') || version.method.length === 0

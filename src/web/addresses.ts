@@ -12,7 +12,7 @@ export const at = {
   door: () => '/',
   place: (kitchenId: string, slug: PlaceSlug) => `/k/${kitchenId}/${slug}`,
   settings: (kitchenId: string) => `/k/${kitchenId}/settings`,
-  animals: (kitchenId: string, tab: 'parts' | 'lots' | 'suppliers' | 'deliveries' | 'yields') =>
+  animals: (kitchenId: string, tab: 'parts' | 'shelf' | 'suppliers' | 'deliveries' | 'yields' | 'law') =>
     `/k/${kitchenId}/animals/${tab}`,
   supplier: (kitchenId: string, supplierId: string) => `/k/${kitchenId}/animals/suppliers/${supplierId}`,
   newSpecification: (kitchenId: string, supplierId: string) =>
@@ -24,6 +24,15 @@ export const at = {
   takeIn: (kitchenId: string, supplierId?: string) =>
     `/k/${kitchenId}/animals/deliveries/take-in${supplierId === undefined ? '' : `?from=${supplierId}`}`,
   delivery: (kitchenId: string, deliveryId: string) => `/k/${kitchenId}/animals/deliveries/${deliveryId}`,
+  shelf: (kitchenId: string) => `/k/${kitchenId}/animals/shelf`,
+  lot: (kitchenId: string, lotId: string) => `/k/${kitchenId}/animals/shelf/${lotId}`,
+  law: (kitchenId: string, asked?: { species: string; part: string }) =>
+    `/k/${kitchenId}/animals/law${asked === undefined ? '' : `?${new URLSearchParams(asked)}`}`,
+  /** A question to the authority, begun for a dish or for a part. */
+  askAuthority: (kitchenId: string, about: { dish?: string; species: string; part: string }) =>
+    `/k/${kitchenId}/animals/law/ask?${new URLSearchParams(about)}`,
+  authorityRequest: (kitchenId: string, requestId: string) =>
+    `/k/${kitchenId}/animals/law/asked/${requestId}`,
   breakdowns: (kitchenId: string) => `/k/${kitchenId}/animals/breakdowns`,
   startBreakdown: (kitchenId: string, lotId?: string) =>
     `/k/${kitchenId}/animals/breakdowns/start${lotId === undefined ? '' : `?lot=${lotId}`}`,

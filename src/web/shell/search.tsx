@@ -46,7 +46,7 @@ export function Search({ onClose }: { readonly onClose: () => void }) {
         what: 'lot',
         name: l.code,
         detail: l.what,
-        go: () => navigate(`${at.animals(kitchen.id, 'lots')}#lot-${l.id}`),
+        go: () => navigate(at.lot(kitchen.id, l.id)),
       })),
       ...places.map((p) => ({
         id: p.slug,

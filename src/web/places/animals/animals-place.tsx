@@ -3,8 +3,9 @@ import { at } from '../../addresses.ts';
 import { useKitchen } from '../../kitchen.tsx';
 import { BreakdownRooms } from './breakdown/breakdown-rooms.tsx';
 import { DeliveryRooms } from './deliveries/delivery-rooms.tsx';
-import { Lots } from './lots.tsx';
+import { LawRooms } from './law/law-rooms.tsx';
 import { Parts } from './parts.tsx';
+import { ShelfRooms } from './shelf/shelf-rooms.tsx';
 import { SupplierRooms } from './suppliers/supplier-rooms.tsx';
 import { Yields } from './yields/yields.tsx';
 import './animals.css';
@@ -12,11 +13,12 @@ import './animals.css';
 const base = '/k/:kitchenId/animals';
 const rooms = [
   { slug: 'parts', name: 'Parts' },
-  { slug: 'lots', name: 'Lots' },
+  { slug: 'shelf', name: 'Shelf' },
   { slug: 'breakdowns', name: 'Breakdown' },
   { slug: 'yields', name: 'Yields' },
   { slug: 'suppliers', name: 'Suppliers' },
   { slug: 'deliveries', name: 'Deliveries' },
+  { slug: 'law', name: 'May I serve it?' },
 ] as const;
 
 /** Animals: what comes in, and what becomes of it. */
@@ -29,7 +31,11 @@ export function AnimalsPlace() {
       </Switch>
       <Switch>
         <Route path={`${base}/parts`} component={Parts} />
-        <Route path={`${base}/lots`} component={Lots} />
+        <Route path={`${base}/shelf/*?`} component={ShelfRooms} />
+        <Route path={`${base}/lots`}>
+          <Redirect to={at.shelf(kitchen.id)} replace />
+        </Route>
+        <Route path={`${base}/law/*?`} component={LawRooms} />
         <Route path={`${base}/breakdowns/*?`} component={BreakdownRooms} />
         <Route path={`${base}/yields`} component={Yields} />
         <Route path={`${base}/suppliers/*?`} component={SupplierRooms} />

@@ -10,7 +10,7 @@ import { Problem } from '../../parts/problem.tsx';
 import { Verdict } from '../../parts/verdict.tsx';
 import { SceneView } from '../../pictures/SceneView.tsx';
 import { useWidth } from '../../pictures/use-width.ts';
-import { lawWords, stageWords } from './stage-words.ts';
+import { lawWordsOf, stageWords } from './stage-words.ts';
 import './dishes.css';
 
 /** All dishes, each drawn by its method. */
@@ -60,7 +60,7 @@ export function DishList() {
 
 function DishRow({ dish }: { readonly dish: DishSummary }) {
   const kitchen = useKitchen();
-  const law = lawWords(dish.law);
+  const law = lawWordsOf(dish.law, dish.agreed);
   return (
     <li className="dish-row">
       <div className="dish-row-words">

@@ -64,7 +64,7 @@ function Head({ dish }: { readonly dish: Dish }) {
         {dish.species}, {dish.part} · {stageWords[dish.stage]}
       </p>
       {dish.story === '' ? null : <p className="measure lead">{dish.story}</p>}
-      <LawFold law={dish.law} place={kitchen.place} />
+      <LawFold dish={dish} place={kitchen.place} />
     </header>
   );
 }

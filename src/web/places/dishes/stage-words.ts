@@ -1,4 +1,5 @@
-import type { DishSummary, LawStatus } from '../../../contract/records.ts';
+import type { Agreement } from '../../../contract/agreement.ts';
+import type { Dish, DishSummary, LawStatus } from '../../../contract/records.ts';
 import type { VerdictState } from '../../parts/verdict.tsx';
 
 export const stageWords: Record<DishSummary['stage'], string> = {
@@ -52,3 +53,34 @@ export function lawWords(law: LawStatus): LawWords {
       };
   }
 }
+
+const day = (civil: string) =>
+  new Intl.DateTimeFormat('en-GB', {
+    timeZone: 'UTC',
+    day: 'numeric',
+    month: 'short',
+    year: 'numeric',
+  }).format(new Date(`${civil}T00:00:00Z`));
+
+/** By whose word a stop is lifted, and until when. */
+export const agreedWords = (agreed: Agreement): string =>
+  `${agreed.authority}, by ${agreed.saidBy}, ${day(agreed.dated)}, reference ${agreed.reference}, ${agreed.until === null ? 'no end given' : `until ${day(agreed.until)}`}.${agreed.conditions === '' ? '' : ` On conditions: ${agreed.conditions}`}`;
+
+/** The law’s answer for a part, or the authority’s own word where it has lifted the stop. */
+export function lawWordsOf(law: LawStatus, agreed: Agreement | null): LawWords {
+  const words = lawWords(law);
+  if (!words.stops || agreed === null) return words;
+  const until = agreed.until === null ? '' : ` until ${day(agreed.until)}`;
+  return agreed.answer === 'agreed'
+    ? { state: 'holds', word: `By the authority’s word${until}`, todo: null, stops: false }
+    : {
+        state: 'not yet',
+        word: `By the authority’s word${until}, on conditions`,
+        todo: 'Meet each condition, and keep what shows it.',
+        stops: false,
+      };
+}
+
+/** The parts of a dish that stop it today. */
+export const stoppedParts = (dish: Pick<Dish, 'partsUsed'>): Dish['partsUsed'] =>
+  dish.partsUsed.filter((u) => u.stops && u.agreed === null);

@@ -1,6 +1,7 @@
 import { useMemo, useState } from 'react';
 import { v7 as newId } from 'uuid';
 import { Link, useLocation, useSearch } from 'wouter';
+import type { ShelfLot } from '../../../contract/shelf.ts';
 import { at } from '../../addresses.ts';
 import { call, queryClient, useOperation } from '../../api.ts';
 import { useKitchen } from '../../kitchen.tsx';
@@ -9,10 +10,21 @@ import { Choice } from '../../parts/choice.tsx';
 import { EmptyPlace } from '../../parts/empty-place.tsx';
 import { Tick } from '../../parts/field.tsx';
 import { Problem } from '../../parts/problem.tsx';
+import { Verdict } from '../../parts/verdict.tsx';
+import { dayText } from '../animals/shelf/civil.ts';
+import { stopsLine } from '../dishes/law-fold.tsx';
 import { moment } from './clock.ts';
 import { sayNaturally } from './measures.ts';
 import { Pad } from './pad-view.tsx';
 import { writtenFor } from './written-for.ts';
+
+/** When it must be used by; what nobody has written is said as not known. */
+const lastDay = (lot: ShelfLot): string =>
+  lot.useBy === null
+    ? 'last day not known'
+    : lot.standing === 'last day'
+      ? 'last day today'
+      : `last day ${dayText(lot.useBy)}`;
 
 /** Start a batch: which signed dish, how many pieces, out of which lots. */
 export function StartBatch() {
@@ -20,7 +32,7 @@ export function StartBatch() {
   const [, navigate] = useLocation();
   const asked = new URLSearchParams(useSearch()).get('dish');
   const dishes = useOperation('dishes', { params: { kitchenId: kitchen.id } });
-  const lots = useOperation('lots', { params: { kitchenId: kitchen.id } });
+  const lots = useOperation('shelf', { params: { kitchenId: kitchen.id } });
   const parts = useOperation('parts', { params: { kitchenId: kitchen.id } });
   const signed = (dishes.data ?? []).filter((d) => d.signedVersion !== null && d.stage !== 'retired');
   const [picked, setPicked] = useState<string | null>(null);
@@ -45,6 +57,9 @@ export function StartBatch() {
   // biome-ignore lint/correctness/useExhaustiveDependencies: other contents are another batch
   const id = useMemo(() => newId(), [dishId, pieces, chosen]);
   const now = new Date();
+  const usable = (lots.data ?? []).filter((l) => l.blocked === null);
+  const blocked = (lots.data ?? []).filter((l) => l.blocked !== null);
+  const stops = dish.data === undefined ? null : stopsLine(dish.data);
 
   if (dishes.data === undefined || lots.data === undefined) {
     const error = dishes.error ?? lots.error;
@@ -130,13 +145,12 @@ export function StartBatch() {
         <h2>Out of which lots</h2>
         {lots.data.length === 0 ? (
           <p>
-            No lot is in the house. Take one in under{' '}
-            <Link href={at.animals(kitchen.id, 'lots')}>Animals</Link>, or go on without: the record will say
-            that no lot was named.
+            No lot is in the house. Take one in under <Link href={at.shelf(kitchen.id)}>Animals</Link>, or go
+            on without: the record will say that no lot was named.
           </p>
         ) : null}
         <ul className="lots">
-          {[...lots.data]
+          {usable
             .sort((a, b) => far(a.partId) - far(b.partId))
             .map((lot) => (
               <li key={lot.id}>
@@ -144,8 +158,10 @@ export function StartBatch() {
                   label={
                     <>
                       <strong>{lot.code}</strong> {lot.what},{' '}
-                      {sayNaturally('weight', kitchen.units, lot.grams)}{' '}
-                      <span className="quiet">{moment(lot.arrivedAt, kitchen.zone, now)}</span>
+                      {sayNaturally('weight', kitchen.units, lot.leftGrams)} left{' '}
+                      <span className="quiet">
+                        {moment(lot.arrivedAt, kitchen.zone, now)}, {lastDay(lot)}
+                      </span>
                     </>
                   }
                   value={chosen.has(lot.id)}
@@ -159,12 +175,37 @@ export function StartBatch() {
               </li>
             ))}
         </ul>
+        {blocked.length === 0 ? null : (
+          <details className="fold" open={usable.length === 0}>
+            <summary>
+              {blocked.length} {blocked.length === 1 ? 'lot' : 'lots'} that may not be used now
+            </summary>
+            <ul className="lots">
+              {blocked.map((lot) => (
+                <li key={lot.id} className="lot-blocked">
+                  <Verdict state="does not hold" word={lot.code}>
+                    <p>
+                      {lot.what}. {lot.blocked} <Link href={at.lot(kitchen.id, lot.id)}>The lot</Link>
+                    </p>
+                  </Verdict>
+                </li>
+              ))}
+            </ul>
+          </details>
+        )}
         {lots.data.length > 0 && chosen.size === 0 ? (
           <p className="quiet">
             None ticked: the record will say that no lot was named, and nothing leads back to the animal.
           </p>
         ) : null}
       </section>
+      {stops === null ? null : (
+        <Verdict state="does not hold" word="The law stops this dish now">
+          <p>
+            {stops}. <Link href={at.dish(kitchen.id, dishId)}>See the dish for the way on</Link>
+          </p>
+        </Verdict>
+      )}
       {pieces === null ? (
         <p className="quiet">Say how many pieces first.</p>
       ) : (

@@ -26,7 +26,7 @@ export function WeekPlace() {
             how much goes into stock and how much is thrown away.
           </li>
           <li>
-            <Link href={at.animals(id, 'lots')}>Lots</Link> lists what is in the house and when it came.
+            <Link href={at.shelf(id)}>The shelf</Link> lists what is in the house and when it came.
           </li>
           <li>
             Each <Link href={at.place(id, 'dishes')}>dish</Link> shows the hours of its method and the minutes

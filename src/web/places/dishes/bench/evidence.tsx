@@ -5,6 +5,7 @@ import { formatQuantity, plainNumber } from '../../../../core/units.ts';
 import { worth } from '../../../../documents/format.ts';
 import { Verdict, type VerdictState } from '../../../parts/verdict.tsx';
 import { holdsWord } from '../cook/verdict-words.ts';
+import { agreedWords } from '../stage-words.ts';
 
 type Signed = SignedEvidence['verdicts'][number];
 
@@ -49,6 +50,17 @@ export function Evidence({
               <strong>The target is the kitchen’s own, and less than 70 °C for 2 min.</strong>
             </p>
           ) : null}
+        </Verdict>
+      ))}
+      {(evidence.agreements ?? []).map((a) => (
+        <Verdict
+          key={`${a.species} ${a.part}`}
+          state={a.answer === 'agreed' ? 'holds' : 'not yet'}
+          word={`${a.part} of ${a.species}: signed by the authority’s word`}
+        >
+          <p>
+            {agreedWords(a)} The sources said when it was signed: {a.status}.
+          </p>
         </Verdict>
       ))}
       {evidence.cautions.length === 0 ? null : (

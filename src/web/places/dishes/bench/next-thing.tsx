@@ -3,7 +3,7 @@ import { Link } from 'wouter';
 import type { Dish, Kitchen, Version } from '../../../../contract/records.ts';
 import type { Method, Step } from '../../../../contract/steps.ts';
 import { at } from '../../../addresses.ts';
-import { lawWords } from '../stage-words.ts';
+import { stoppedParts } from '../stage-words.ts';
 
 /** The step that a draft's signature still waits for, and why; null where nothing that can be seen here is missing. */
 export function missingIn(method: Method): { readonly step: Step | null; readonly words: string } | null {
@@ -36,13 +36,13 @@ export function NextThing({ kitchen, dish, version, method, hrefOf }: NextThingP
       </p>
     ) : null;
   if (method.length === 0) return null;
-  const law = lawWords(dish.law);
+  const stopped = stoppedParts(dish).length > 0;
   const missing = missingIn(method);
   return (
     <p className="next-thing not-on-paper">
       <strong>Next:</strong>{' '}
-      {law.stops ? (
-        <>the law stops this part; see above what to ask. Until then it stays an idea.</>
+      {stopped ? (
+        <>the law stops a part of this dish; see above what to ask. Until then it cannot be signed.</>
       ) : missing === null ? (
         <>
           look at each step, then <a href="#versions">sign it</a>.

@@ -13,7 +13,7 @@ import { unsettledIn } from '../../../parts/number-field.tsx';
 import { Problem } from '../../../parts/problem.tsx';
 import { say } from '../../../parts/toast.tsx';
 import { Verdict } from '../../../parts/verdict.tsx';
-import { lawWords } from '../stage-words.ts';
+import { stopsLine } from '../law-fold.tsx';
 import { Evidence } from './evidence.tsx';
 import { settleAll } from './settle.ts';
 import type { Bench } from './use-bench.ts';
@@ -93,7 +93,7 @@ async function readAgain(): Promise<void> {
 
 function Sign({ kitchen, dish, version, bench }: VersionsProps) {
   const [error, setError] = useState<unknown>(null);
-  const law = lawWords(dish.law);
+  const stops = stopsLine(dish);
   const sign = async () => {
     setError(null);
     const open = settleAll();
@@ -124,12 +124,13 @@ function Sign({ kitchen, dish, version, bench }: VersionsProps) {
         Signing freezes this version: the engine is run once more on every cook step, and the answer is kept
         with your name. It is refused when the coldest point does not hold, or when the law stops the part.
       </p>
-      {law.stops ? (
+      {stops === null ? null : (
         <p className="measure">
-          <strong>It cannot be signed now:</strong> {law.word.toLowerCase()}. {law.todo}
+          <strong>It cannot be signed now:</strong> {stops}. See “May it be served?” at the top for the way
+          on.
         </p>
-      ) : null}
-      {law.stops ? null : (
+      )}
+      {stops !== null ? null : (
         <div>
           <Button kind="strong" onPress={sign} busy="Running the engine…">
             Sign this version
