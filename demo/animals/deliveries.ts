@@ -216,13 +216,13 @@ const rabbitsOf = (code: string, count: number, grams: number, C: number) =>
   });
 
 export const deliveries: readonly DemoDelivery[] = [
-  pigs(78, '08:10', [trotters('P-0381', 4_420, 2.6), wholePig('P-0380', 77_900, 3.1)]),
-  pigs(57, '08:40', [trotters('P-0391', 3_690, 2.9), wholePig('P-0390', 79_300, 3.4)], {
+  pigs(78, '08:10', [wholePig('P-0380', 77_900, 3.1)]),
+  pigs(57, '08:40', [wholePig('P-0390', 79_300, 3.4)], {
     decision: 'accepted with deviation',
     reason: 'Two of six cut at the hock, 190 mm: to the brawn. The slaughterman is told in writing.',
     missed: { 'dimensions[0]': 'two of six 190 mm' },
   }),
-  pigs(36, '09:25', [trotters('P-0401', 4_280, 2.2), wholePig('P-0400', 78_400, 2.8)], {
+  pigs(36, '09:25', [wholePig('P-0400', 78_400, 2.8)], {
     decision: 'accepted with deviation',
     reason: 'Late: a puncture. Cold all the same.',
   }),
@@ -265,7 +265,7 @@ export const deliveries: readonly DemoDelivery[] = [
   refused,
   whole(lambs, 32, '10:20', [lambsOf('L-0081', 'Hill lamb with pluck', 1, 17_450, 3.8)]),
   whole(lambs, 9, '10:10', [lambsOf('L-0088', 'Hill lamb with pluck', 1, 17_640, 3.3)]),
-  whole(lambs, 4, '10:05', [
+  whole(lambs, 3, '10:05', [
     line('L-0093', 'Lambs’ hearts, eight', 1_450, 2.2, {
       species: 'sheep',
       part: 'heart',

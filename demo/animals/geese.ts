@@ -22,12 +22,12 @@ const week = (daysAgo: number, code: string, cutter: string, here = false): Goos
 });
 
 export const gooseWeeks: readonly GooseWeek[] = [
-  week(57, 'G-0188', tobin),
+  week(57, 'G-0188', ines),
   week(50, 'G-0190', ines),
-  week(43, 'G-0192', tobin),
+  week(43, 'G-0192', ines),
   week(36, 'G-0194', ines),
-  week(29, 'G-0196', tobin),
-  week(15, 'G-0200', ines),
+  week(29, 'G-0196', ines),
+  week(15, 'G-0200', tobin, true),
   week(8, 'G-0204', ines, true),
   week(1, 'G-0208', tobin, true),
 ];
@@ -49,14 +49,14 @@ const becomes = new Map(goose.cuts.map(([name, , b]) => [name, b]));
 const notebook = (name: string): 'part' | 'by-product' =>
   becomes.get(name) === 'part' ? 'part' : 'by-product';
 
-const past = (cutter: string): DemoPastBreakdowns => ({
+export const pastGeese: DemoPastBreakdowns = {
   species: 'goose',
   supplier: geese,
-  by: cutter,
-  at: { daysAgo: 12, clock: cutter === tobin ? '15:40' : '15:20' },
+  by: ines,
+  at: { daysAgo: 16, clock: '15:20' },
   note: 'From the notebook by the scale, bird by bird.',
   rows: gooseWeeks
-    .filter((w) => !w.here && w.cutter === cutter)
+    .filter((w) => !w.here)
     .flatMap((w) =>
       cut(w).map(({ grams, parts }, i) => ({
         at: { daysAgo: w.daysAgo, clock: `14:${String(5 + i * 8).padStart(2, '0')}` },
@@ -65,9 +65,7 @@ const past = (cutter: string): DemoPastBreakdowns => ({
         parts: parts.map((p) => ({ ...p, becomes: notebook(p.name) })),
       })),
     ),
-});
-
-export const pastGeese: readonly DemoPastBreakdowns[] = [past(ines), past(tobin)];
+};
 
 export const gooseBreakdowns: readonly DemoBreakdown[] = gooseWeeks
   .filter((w) => w.here)

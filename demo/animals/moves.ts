@@ -2,7 +2,7 @@
 import type { DemoMove } from '../../src/app/demo-animals-shape.ts';
 import { gooseWeeks } from './geese.ts';
 import { ines, maud, tobin, wren } from './names.ts';
-import { type goose, lamb } from './trees.ts';
+import { type Cut, goose, lamb } from './trees.ts';
 
 const used = (lot: string, daysAgo: number, clock: string, by: string, reason = ''): DemoMove => ({
   lot,
@@ -15,7 +15,7 @@ const used = (lot: string, daysAgo: number, clock: string, by: string, reason = 
 });
 
 /** Every part that becomes a lot, but those named. */
-const rest = (cuts: typeof goose.cuts, ...but: readonly string[]) =>
+const rest = (cuts: readonly Cut[], ...but: readonly string[]) =>
   cuts.flatMap(([name, , becomes]) => (becomes === 'part' && !but.includes(name) ? [name] : []));
 
 const notebook = 'Cut up; the weights are in the notebook.';
@@ -31,12 +31,13 @@ const before = [
 
 export const moves: readonly DemoMove[] = [
   ...before.map(([lot, daysAgo, by]) => used(lot, daysAgo, '16:30', by, notebook)),
-  used('P-0381', 76, '12:00', tobin, 'Brawn.'),
-  used('P-0391', 55, '12:00', tobin, 'Brawn and trials.'),
-  used('P-0401', 34, '12:00', ines, 'Trials.'),
   used('P-0411', 15, '14:30', tobin, 'To the batch.'),
   used('P-0417', 8, '14:10', ines, 'To the batch.'),
   used('P-0419', 8, '14:12', ines, 'To the batch.'),
+  ...rest(goose.cuts).map((part) => used(`G-0200 ${part}`, 13, '17:40', tobin, 'Sold, or to the stock.')),
+  ...rest(goose.cuts, 'back', 'loose fat', 'wings').map((part) =>
+    used(`G-0204 ${part}`, 6, '17:30', ines, 'Sold, or to the stock.'),
+  ),
   {
     lot: 'G-0204 back',
     what: 'frozen',

@@ -37,7 +37,7 @@ const past = (
   species: animal.species,
   supplier,
   by,
-  at: { daysAgo: 12, clock },
+  at: { daysAgo: 16, clock },
   note: 'From the notebook by the scale.',
   rows: days.map((daysAgo) => {
     const inGrams = Math.round(mean * (1 + 0.04 * wobble(daysAgo)));

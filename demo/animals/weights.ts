@@ -42,6 +42,6 @@ export const animalsOf = (count: number, mean: number, spread: number, seed: num
 export const learner =
   (k: number): Hand =>
   (part) =>
-    part === 'neck skin' ? 0.78 + 0.055 * Math.log2(k) : part === 'breast' ? 0.955 + 0.008 * Math.log2(k) : 1;
+    part === 'neck skin' ? 0.7 + 0.085 * Math.log2(k) : part === 'breast' ? 0.95 + 0.01 * Math.log2(k) : 1;
 
 export const steady: Hand = (part) => (part === 'neck skin' ? 1.07 : 1);
