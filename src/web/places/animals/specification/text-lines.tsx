@@ -1,4 +1,5 @@
 import { useRef } from 'react';
+import { flushSync } from 'react-dom';
 import { Button } from '../../../parts/button.tsx';
 import { linesAfter } from './lines-after.ts';
 
@@ -15,14 +16,15 @@ export interface TextLinesProps {
 /** One thing a line. Enter adds the next; a pasted list becomes lines; an emptied line is gone when it is left. */
 export function TextLines({ label, values, onChange, maxLength, most, add, suggestions }: TextLinesProps) {
   const list = useRef<HTMLOListElement>(null);
-  const focus = (index: number) =>
-    requestAnimationFrame(() =>
-      list.current?.querySelectorAll<HTMLInputElement>('input')[Math.max(0, index)]?.focus(),
-    );
+  /** The line is there before the next key is pressed, however fast somebody types. */
+  const changeTo = (next: string[], index: number) => {
+    flushSync(() => onChange(next));
+    list.current?.querySelectorAll<HTMLInputElement>('input')[index]?.focus();
+  };
   const put = (index: number, text: string) => {
     const next = linesAfter(values, index, text, most);
-    onChange(next);
-    if (next.length > values.length) focus(index + next.length - values.length);
+    if (next.length > values.length) changeTo(next, index + next.length - values.length);
+    else onChange(next);
   };
   const offered = suggestions?.filter((s) => !values.includes(s)) ?? [];
   return (
@@ -51,8 +53,7 @@ export function TextLines({ label, values, onChange, maxLength, most, add, sugge
               onKeyDown={(e) => {
                 if (e.key !== 'Enter' || value.trim() === '' || values.length >= most) return;
                 e.preventDefault();
-                onChange([...values.slice(0, i + 1), '', ...values.slice(i + 1)]);
-                focus(i + 1);
+                changeTo([...values.slice(0, i + 1), '', ...values.slice(i + 1)], i + 1);
               }}
             />
             <Button
@@ -70,14 +71,7 @@ export function TextLines({ label, values, onChange, maxLength, most, add, sugge
           <p className="quiet small">{most} lines are the most.</p>
         ) : (
           <>
-            <Button
-              onPress={() => {
-                onChange([...values, '']);
-                focus(values.length);
-              }}
-            >
-              {add}
-            </Button>
+            <Button onPress={() => changeTo([...values, ''], values.length)}>{add}</Button>
             {offered.map((s) => (
               <Button key={s} kind="quiet" onPress={() => onChange([...values, s])}>
                 + {s}
