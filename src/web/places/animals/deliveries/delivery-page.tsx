@@ -55,7 +55,9 @@ export function DeliveryPage({ deliveryId }: { readonly deliveryId: string }) {
                   {lot === undefined ? (
                     <span>{l.what}</span>
                   ) : (
-                    <strong className="made-code">{l.code}</strong>
+                    <Link className="made-code" href={at.lot(kitchen.id, lot.id)}>
+                      {l.code}
+                    </Link>
                   )}{' '}
                   {lot === undefined ? null : l.what}
                 </p>

@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { Link, useLocation, useSearch } from 'wouter';
+import { documents } from '../../../../contract/document-paths.ts';
 import type { Specification, SpecificationVersion } from '../../../../contract/specification.ts';
 import { at } from '../../../addresses.ts';
 import { call, queryClient, useOperation } from '../../../api.ts';
@@ -98,6 +99,7 @@ function Version({
           {version.sentAt === null ? '' : ` on ${moment(version.sentAt, kitchen.zone)}`}. It never changes
           again.
         </p>
+        <Print versionId={version.id} />
         <SpecificationRead content={version.content} species={specification.species} />
         <LawAsked species={specification.species} what={version.content.what} />
       </section>
@@ -122,11 +124,23 @@ function Version({
           Sending freezes this version, so that you and {specification.supplierName} mean the same paper.
           Carry it over as you like: printed, by mail, read out.
         </p>
+        <Print versionId={version.id} />
         <Button kind="strong" onPress={send} busy="Freezing…">
           Send version {version.number}
         </Button>
       </div>
     </section>
+  );
+}
+
+function Print({ versionId }: { readonly versionId: string }) {
+  const kitchen = useKitchen();
+  return (
+    <p className="not-on-paper">
+      <a className="button" href={documents.specificationSheet(kitchen.id, versionId)}>
+        The sheet on paper (PDF)
+      </a>
+    </p>
   );
 }
 
