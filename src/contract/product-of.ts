@@ -1,6 +1,7 @@
 /** What a dish is to the rule book: read from its animal, its part and its method, and from what its cook step says of the food. */
 import { animalsIn, isOffal, type Product } from '../core/properties/product.ts';
 import type { RuleStep } from '../core/properties/rule.ts';
+import { nitriteHandedOn } from './handed-on.ts';
 import type { Food, Method, Step } from './steps.ts';
 
 /** Whose food it is and where it is made. */
@@ -53,7 +54,8 @@ export function productOf(
       'injected or tenderised': food.injectedOrTenderised ?? null,
     },
     fatPct: food.fatPct ?? null,
-    nitritePpm: food.nitritePpm ?? null,
+    // What the step says itself overrules what a cure before it has put in.
+    nitritePpm: food.nitritePpm ?? nitriteHandedOn(method, stepId)?.ppm ?? null,
     packed: kept?.kind !== 'keep' ? null : kept.packed === 'open or covered' ? 'air' : 'without air',
     cooked: has('cook'),
     offal: isOffal(part),

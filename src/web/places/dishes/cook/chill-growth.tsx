@@ -1,7 +1,11 @@
 /** Clostridium perfringens through the predicted chill, where the piece stays warm longest. */
-import { useMemo } from 'react';
+import { useMemo, useState } from 'react';
+import type { Method } from '../../../../contract/steps.ts';
 import type { Product } from '../../../../core/properties/product.ts';
+import { Tick } from '../../../parts/field.tsx';
 import { GrowthPanel } from '../steps/growth-panel.tsx';
+import { SaltBeforeWords } from '../steps/salt-before.tsx';
+import { useSaltBefore } from '../steps/use-salt-before.ts';
 import type { Cooked } from './use-cooking.ts';
 
 /** The published set nearest to the food; cured only where so much nitrite is stated. */
@@ -10,8 +14,17 @@ function setFor({ animals, nitritePpm }: Product): string {
   return animals.includes('cattle') || animals.includes('sheep or goat') ? 'braised-beef' : 'roasted-chicken';
 }
 
-export function ChillGrowth({ cooked, product }: { readonly cooked: Cooked; readonly product: Product }) {
+export interface ChillGrowthProps {
+  readonly cooked: Cooked;
+  readonly product: Product;
+  readonly method: Method;
+  readonly stepId: string;
+}
+
+export function ChillGrowth({ cooked, product, method, stepId }: ChillGrowthProps) {
   const { result, verdict } = cooked;
+  const cured = useSaltBefore(method, stepId);
+  const [counted, setCounted] = useState(true);
   const log = useMemo(() => {
     const { t, warmest } = result.history;
     const from = result.stages[verdict.heatingStage]?.end ?? 0;
@@ -30,13 +43,17 @@ export function ChillGrowth({ cooked, product }: { readonly cooked: Cooked; read
       set={setFor(product)}
       log={log}
       pH={null}
-      waterActivity={null}
+      waterActivity={counted ? (cured?.waterActivity ?? null) : null}
       level={1}
     >
       <p className="small">
         Spores live through a cook. Along the warmest point as predicted, from the end of the heat; it ends
         with the last stage. American plants are held to no more than one log.
       </p>
+      <SaltBeforeWords salt={cured} overruled={false} overruleBy="" />
+      {cured?.pct == null ? null : (
+        <Tick label={`Count the salt of “${cured.from}”`} value={counted} onChange={setCounted} />
+      )}
     </GrowthPanel>
   );
 }

@@ -175,7 +175,12 @@ export function CookPanel({ kitchen, dish, method, step, onChange, readOnly }: C
         onChange={put.rules}
       />
       {kind === 'chill' && fine !== null ? (
-        <ChillGrowth cooked={fine} product={productOf(subject, whole, draft.id)} />
+        <ChillGrowth
+          cooked={fine}
+          product={productOf(subject, whole, draft.id)}
+          method={whole}
+          stepId={draft.id}
+        />
       ) : null}
       {draft.kind === 'chill' && programme.ok && draft.stages.length > 0 ? (
         <ChillSize

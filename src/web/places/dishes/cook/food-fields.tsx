@@ -1,4 +1,5 @@
 /** What the food is, as far as the rules ask: read from the method, and said here where the method does not show it. */
+import { nitriteHandedOn } from '../../../../contract/handed-on.ts';
 import { productOf } from '../../../../contract/product-of.ts';
 import type { CookStep, Food, Method } from '../../../../contract/steps.ts';
 import { Choice } from '../../../parts/choice.tsx';
@@ -20,6 +21,15 @@ const asked = [
 ] as const;
 
 const word = (is: boolean | null) => (is === null ? 'not known' : is ? 'yes' : 'no');
+
+/** Where nitrite comes from that is not said here, and why it may not count. */
+function nitriteHint(method: Method, stepId: string): string {
+  const handed = nitriteHandedOn(method, stepId);
+  if (handed === null) return 'Sodium nitrite, mg a kilogram. Empty: not known, as if none.';
+  return handed.ppm === null
+    ? `Sodium nitrite, mg a kilogram. Empty: as if none. That of “${handed.from.name}” does not count: ${handed.why}.`
+    : `Sodium nitrite, mg a kilogram. Empty: ${handed.ppm} from “${handed.from.name}”, as weighed in. Say less, or 0, to overrule it.`;
+}
 
 export function FoodFields({ step, method, species, part, readOnly, onChange }: FoodFieldsProps) {
   const food = step.food ?? {};
@@ -81,7 +91,7 @@ export function FoodFields({ step, method, species, part, readOnly, onChange }: 
           high={5_000}
           readOnly={readOnly}
           onChange={(v) => put({ nitritePpm: v ?? undefined })}
-          hint="Sodium nitrite, mg a kilogram. Empty: not known, as if none."
+          hint={nitriteHint(method, step.id)}
         />
       </div>
     </details>

@@ -2,11 +2,22 @@
 import { useEffect, useRef, useState } from 'react';
 import type { CookProblem, CookResult } from '../../../../core/heat/types.ts';
 import type { Advice } from '../../../../core/method/advice.ts';
-import type { RangeMinutes } from '../../../../core/method/media-range.ts';
+import type { RangeMinutes, StageRange } from '../../../../core/method/media-range.ts';
 import type { ShapeCost } from '../../../../core/method/shape-cost.ts';
 import { type CookVerdict, verdictOf } from '../../../../core/method/verdict.ts';
 import { EngineRefusal, engineLane, type Lane, Stale } from '../../../workers/engine.ts';
-import type { Programme } from './programme.ts';
+
+/** What the engine is asked, whichever step it comes from. */
+export type Asked =
+  | {
+      readonly ok: true;
+      readonly problem: CookProblem;
+      readonly cookStages: number;
+      readonly ranges: readonly StageRange[];
+      /** Equal for equal problems. */
+      readonly key: string;
+    }
+  | { readonly ok: false };
 
 export interface Cooked {
   readonly key: string;
@@ -49,7 +60,7 @@ interface Lanes {
   readonly settle: Lane;
 }
 
-export function useCooking(programme: Programme): Cooking {
+export function useCooking(programme: Asked): Cooking {
   const lanes = useRef<Lanes | null>(null);
   const [cooked, setCooked] = useState<Cooked | null>(null);
   const [advised, setAdvised] = useState<Advised | null>(null);

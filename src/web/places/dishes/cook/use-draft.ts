@@ -1,13 +1,14 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
-import { ChillStep, CookStep } from '../../../../contract/steps.ts';
+import { ChillStep, CookStep, FinishStep } from '../../../../contract/steps.ts';
 import { useSettle } from '../bench/settle.ts';
 import type { Chill, Cook } from './programme.ts';
 
-type Either = Cook | Chill;
+type Either = Cook | Chill | FinishStep;
+
+const schemas = { cook: CookStep, chill: ChillStep, finish: FinishStep };
 
 /** Could the method hold this step as it is? What it could not hold yet is kept on the screen until it is put right. */
-export const couldBeKept = (step: Either): boolean =>
-  (step.kind === 'cook' ? CookStep : ChillStep).safeParse(step).success;
+export const couldBeKept = (step: Either): boolean => schemas[step.kind].safeParse(step).success;
 
 /**
  * What somebody changed elsewhere (undo, the step's name) laid over what is being edited here: of each part, the change

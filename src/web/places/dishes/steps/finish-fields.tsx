@@ -1,9 +1,13 @@
 /** Finishing: reheated, crisped, kept hot; held to the rules for that, whose limits are recorded with every batch. */
+import { lazy, Suspense } from 'react';
 import type { StepOf } from '../../../../contract/steps.ts';
 import { TextField } from '../../../parts/field.tsx';
 import { NumberField } from '../../../parts/number-field.tsx';
+import { Fault } from '../../../shell/fault.tsx';
 import type { StepForm } from './step-form.ts';
 import { StepRulesEditor } from './step-rules-editor.tsx';
+
+const ReheatPanel = lazy(async () => ({ default: (await import('./reheat-panel.tsx')).ReheatPanel }));
 
 export function FinishFields(form: StepForm<StepOf<'finish'>>) {
   const { step, set, readOnly } = form;
@@ -51,6 +55,11 @@ export function FinishFields(form: StepForm<StepOf<'finish'>>) {
           hint="Leave empty where it is not measured."
         />
       </div>
+      <Fault>
+        <Suspense fallback={<p className="quiet waiting">Laying out the portion…</p>}>
+          <ReheatPanel {...form} />
+        </Suspense>
+      </Fault>
       <StepRulesEditor {...(form as unknown as StepForm<StepOf<'keep'> | StepOf<'finish'>>)} />
     </>
   );

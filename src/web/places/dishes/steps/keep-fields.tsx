@@ -8,8 +8,10 @@ import { temperatureWords } from '../../../pictures/words.ts';
 import { GrowthPanel } from './growth-panel.tsx';
 import { LifePanel } from './life-panel.tsx';
 import { mixSums } from './mix-sums.ts';
+import { SaltBeforeWords } from './salt-before.tsx';
 import type { StepForm } from './step-form.ts';
 import { StepRulesEditor } from './step-rules-editor.tsx';
+import { useSaltBefore, wettest } from './use-salt-before.ts';
 import { WhoGrows } from './who-grows.tsx';
 
 type Keep = StepOf<'keep'>;
@@ -28,9 +30,13 @@ export function KeepFields(form: StepForm<Keep>) {
   const salt = mixSalt(form);
   const measured = (key: 'pH' | 'waterActivity' | 'waterPhaseSaltPct') => (v: number | null) =>
     set((v === null ? { [key]: undefined } : { [key]: v }) as Partial<Keep>, key);
+  const cured = useSaltBefore(form.method, step.id);
+  const saltPct = step.waterPhaseSaltPct ?? cured?.pct ?? null;
   const waterActivity =
     step.waterActivity ??
-    (step.waterPhaseSaltPct === undefined ? null : saltWaterActivity(step.waterPhaseSaltPct / 100));
+    (step.waterPhaseSaltPct === undefined
+      ? (cured?.waterActivity ?? null)
+      : Math.min(wettest, saltWaterActivity(step.waterPhaseSaltPct / 100)));
   const log = useMemo(
     () => [
       { min: 0, C: step.maxC },
@@ -108,6 +114,11 @@ export function KeepFields(form: StepForm<Keep>) {
           }
         />
       </div>
+      <SaltBeforeWords
+        salt={cured}
+        overruled={step.waterPhaseSaltPct !== undefined || step.waterActivity !== undefined}
+        overruleBy="To overrule it, put in what you measured, or 0 for none."
+      />
       <LifePanel {...form} />
       {step.maxC <= -18 ? null : (
         <GrowthPanel
@@ -128,7 +139,7 @@ export function KeepFields(form: StepForm<Keep>) {
         C={step.maxC}
         pH={step.pH ?? null}
         waterActivity={waterActivity}
-        waterPhaseSalt={step.waterPhaseSaltPct === undefined ? null : step.waterPhaseSaltPct / 100}
+        waterPhaseSalt={saltPct === null ? null : saltPct / 100}
       />
       <StepRulesEditor {...(form as unknown as StepForm<Keep | StepOf<'finish'>>)} />
     </>
