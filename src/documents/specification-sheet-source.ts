@@ -21,7 +21,7 @@ export const specificationSheetSource = `${prelude}
     {
       set par(leading: 0.35em)
       serif(size: if d.name.len() > 60 { 14pt } else if d.name.len() > 34 { 17pt } else { 21pt }, fill: oxblood, d.name)
-      linebreak()
+      v(2.6mm, weak: true)
       text(size: 9.5pt, "To " + strong-text(d.supplier) + ": " + d.what)
     },
     {
@@ -65,7 +65,7 @@ export const specificationSheetSource = `${prelude}
 }
 #if d.refused.len() > 0 {
   heading-line("Refused if")
-  for r in d.refused { block(above: 0.45em, below: 0.45em, grid(columns: (1.1em, 1fr), text(weight: 600, fill: rust, "✕"), text(weight: 600, r))) }
+  for r in d.refused { block(above: 0.45em, below: 0.45em, grid(columns: (1.1em, 1fr), text(weight: 600, fill: rust, "▲"), text(weight: 600, r))) }
 }
 #heading-line("Answered")
 #if d.answers.len() == 0 { text(fill: rust, weight: 600, "No answer is written down.") }
@@ -76,7 +76,7 @@ export const specificationSheetSource = `${prelude}
   text(weight: 600, fill: rust, "Not known here: ask the official veterinarian and the local authority.")
 } else {
   for l in d.duties {
-    block(above: 0.55em, below: 0.55em, {
+    block(above: 0.55em, below: 0.55em, breakable: false, {
       strong-text(upper(l.about.first()) + l.about.slice(1) + ". ")
       l.text
       text(size: 0.85em, fill: faded, " " + l.cite + ".")
