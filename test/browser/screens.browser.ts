@@ -43,7 +43,9 @@ test('every screen of the demo kitchen', async ({ page, server }) => {
   await look(page, `${server.url}/`, 'the door');
   for (const place of [
     'animals',
-    'animals/lots',
+    'animals/shelf',
+    'animals/law',
+    'animals/law/ask?species=goose&part=head',
     'animals/breakdowns',
     'animals/breakdowns/start',
     'animals/breakdowns/import',
@@ -91,7 +93,7 @@ test('an empty kitchen: every place says what it is for', async ({ page, server 
   await expect(page.getByText('invented data')).toHaveCount(0);
   for (const place of [
     'animals',
-    'animals/lots',
+    'animals/shelf',
     'animals/breakdowns',
     'animals/breakdowns/start',
     'animals/yields',

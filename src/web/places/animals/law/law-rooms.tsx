@@ -1,10 +1,15 @@
+import { lazy, Suspense } from 'react';
 import { Link, Route, Switch, useSearch } from 'wouter';
 import { at } from '../../../addresses.ts';
 import { useKitchen } from '../../../kitchen.tsx';
-import { AskAuthority } from './ask-authority.tsx';
 import { LawTable } from './law-table.tsx';
 import { RequestPage } from './request-page.tsx';
 import './law.css';
+
+/** Brings the engine with it, so only where a question is asked. */
+const AskAuthority = lazy(async () => ({
+  default: (await import('./ask-authority.tsx')).AskAuthority,
+}));
 
 const base = '/k/:kitchenId/animals/law';
 
@@ -33,11 +38,13 @@ function Ask() {
       </p>
     );
   return (
-    <AskAuthority
-      key={`${asked.get('dish')} ${species} ${part}`}
-      dishId={asked.get('dish')}
-      species={species}
-      part={part}
-    />
+    <Suspense fallback={<p className="quiet">Opening…</p>}>
+      <AskAuthority
+        key={`${asked.get('dish')} ${species} ${part}`}
+        dishId={asked.get('dish')}
+        species={species}
+        part={part}
+      />
+    </Suspense>
   );
 }
