@@ -33,5 +33,8 @@ export default defineConfig({
       ],
     },
   },
-  projects: [{ name: 'embedded' }, { name: 'postgresql', testMatch: 'journey.browser.ts' }],
+  projects: [
+    { name: 'embedded' },
+    { name: 'postgresql', testMatch: ['journey.browser.ts', 'animals.browser.ts'] },
+  ],
 });

@@ -1,12 +1,19 @@
 import { beforeAll, expect, it } from 'vitest';
 import { demoKitchen } from '../../demo/kitchen.ts';
 import type { App } from '../../src/app/app.ts';
+import { listAuthorityRequests } from '../../src/app/authority.ts';
 import { getBatch, listBatches } from '../../src/app/batches.ts';
+import { getBreakdown, listBreakdowns } from '../../src/app/breakdowns.ts';
+import { listDeliveries } from '../../src/app/deliveries.ts';
 import { layDemoIfEmpty, resetDemo } from '../../src/app/demo.ts';
 import { getDish, listDishes } from '../../src/app/dishes.ts';
 import { engineOver, perform } from '../../src/app/engine.ts';
 import { listKitchens } from '../../src/app/kitchens.ts';
 import { checkJournal, readJournal } from '../../src/app/proof.ts';
+import { listShelf } from '../../src/app/shelf.ts';
+import { listSpecifications } from '../../src/app/specifications.ts';
+import { yields } from '../../src/app/yields.ts';
+import { Breakdown } from '../../src/contract/breakdown.ts';
 import { Batch, Dish, type Kitchen } from '../../src/contract/records.ts';
 import { openKitchen } from './kitchen.ts';
 import { eachStore } from './stores.ts';
@@ -61,6 +68,45 @@ eachStore('the demo kitchen', (making) => {
     for (const batch of batches.filter((b) => b.status === 'closed')) {
       expect(batch.logs.flatMap((l) => l.judgements).length, batch.code).toBeGreaterThan(0);
     }
+  });
+
+  it('has something to look at in every room of Animals', async () => {
+    const specifications = await listSpecifications(app, kitchen.id);
+    expect(specifications.map((s) => [s.versions.length, s.inForce])).toEqual([
+      [2, 2],
+      [2, 2],
+      [2, 1],
+    ]);
+    const deliveries = await listDeliveries(app, kitchen.id);
+    expect(deliveries.length).toBe(demoKitchen.animals.deliveries.length);
+    expect(new Set(deliveries.map((d) => d.decision))).toEqual(
+      new Set(['accepted', 'accepted with deviation', 'refused']),
+    );
+    const shelf = await listShelf(app, kitchen.id);
+    for (const standing of ['ok', 'last day', 'past', 'not known'] as const)
+      expect(
+        shelf.some((l) => l.standing === standing),
+        standing,
+      ).toBe(true);
+    expect(shelf.some((l) => l.frozenAt !== null)).toBe(true);
+    expect(shelf.some((l) => l.thawedAt !== null)).toBe(true);
+    expect(shelf.filter((l) => l.byProduct).every((l) => l.blocked !== null)).toBe(true);
+    expect(shelf.some((l) => l.byProduct)).toBe(true);
+    const breakdowns = await listBreakdowns(app, kitchen.id);
+    expect(new Set(breakdowns.map((b) => b.species))).toEqual(new Set(['goose', 'pig', 'sheep', 'rabbit']));
+    expect(breakdowns.some((b) => b.status === 'open')).toBe(true);
+    for (const { id } of breakdowns.filter((b) => b.origin === 'here' && b.status === 'finished')) {
+      const { standing, made } = Breakdown.parse(await getBreakdown(app, kitchen.id, id));
+      // To the gram, and to the penny.
+      expect(standing.outGrams + standing.unaccountedGrams).toBeCloseTo(standing.inGrams, 3);
+      expect(made.reduce((sum, m) => sum + (m.cost ?? 0), 0)).toBe(standing.paid);
+    }
+    const geese = await yields(app, kitchen.id, { species: 'goose' });
+    expect(geese.animals).toBe(48);
+    expect(geese.learning.find((l) => l.part === 'neck skin')?.verdict).toBe('rising');
+    const [question, ...others] = await listAuthorityRequests(app, kitchen.id);
+    expect(others).toEqual([]);
+    expect(question).toMatchObject({ species: 'goose', part: 'head', answers: [], lifts: false });
   });
 
   it('happened in order, and its journal holds', async () => {
