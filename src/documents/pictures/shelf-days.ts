@@ -32,6 +32,9 @@ const columns: readonly Column[] = [
   { label: 'not known', ink: 'slate', hollow: true, takes: (l) => !l.frozen && l.daysLeft === null },
 ];
 
+/** To three figures, where there is little room. */
+const roundTo = (grams: number): number => Number(grams.toPrecision(grams >= 100_000 ? 3 : 2));
+
 export function shelfDaysScene(
   lots: readonly ShelfWeight[],
   options: { readonly width: number; readonly units: UnitSystem },
@@ -78,7 +81,10 @@ export function shelfDaysScene(
         kind: 'text',
         x: middle,
         y: floor - rise - 6,
-        text: formatQuantity(c.grams, 'mass', units).replace(/\s?kg$/, narrow ? '' : ' kg'),
+        text: formatQuantity(narrow ? roundTo(c.grams) : c.grams, 'mass', units).replace(
+          ' ',
+          narrow ? '' : ' ',
+        ),
         size,
         ink: 'ink',
         anchor: 'middle',

@@ -145,7 +145,13 @@ function Form({ species, part, dish, logs, predicted, specifications }: FormProp
           lines={4}
           maxLength={2_000}
         />
-        <TextField label="From whom" value={supplier} onChange={setSupplier} maxLength={300} />
+        <TextField
+          className="whole"
+          label="From whom"
+          value={supplier}
+          onChange={setSupplier}
+          maxLength={300}
+        />
         <TextField
           className="whole"
           label="Under which specification"

@@ -3,6 +3,7 @@ import { Link, useSearch } from 'wouter';
 import type { AuthorityRequest } from '../../../../contract/authority.ts';
 import type { Place } from '../../../../contract/records.ts';
 import type { PartLaw } from '../../../../core/properties/parts-law.ts';
+import { lawNotes } from '../../../../core/properties/parts-law-notes.ts';
 import { at } from '../../../addresses.ts';
 import { useOperation } from '../../../api.ts';
 import { useKitchen } from '../../../kitchen.tsx';
@@ -65,6 +66,7 @@ export function LawTable() {
                   {confidenceWord(answer.confidence)}
                   {answer.checked === null ? '' : `; checked ${dayText(answer.checked)}`})
                 </p>
+                <Notes species={species.trim()} part={part.trim()} place={place} />
                 {place === kitchen.place && lawWords(answer).stops && answer.status !== 'prohibited' ? (
                   <p>
                     <Link
@@ -96,6 +98,37 @@ export function LawTable() {
         </p>
       </Caution>
     </div>
+  );
+}
+
+/** What else the law says of such a part: what may not be made of it, what goes with it. */
+function Notes({
+  species,
+  part,
+  place,
+}: {
+  readonly species: string;
+  readonly part: string;
+  readonly place: Place;
+}) {
+  const notes = lawNotes(species, part, place);
+  if (notes.length === 0) return null;
+  return (
+    <details className="fold">
+      <summary>
+        {notes.length === 1 ? 'One more thing' : `${notes.length} more things`} the law says of it
+      </summary>
+      <ul className="fold-list">
+        {notes.map((n) => (
+          <li key={`${n.about} ${n.text}`}>
+            <strong>{n.about}:</strong> {n.text}{' '}
+            <span className="quiet small">
+              {n.citation} ({confidenceWord(n.confidence)})
+            </span>
+          </li>
+        ))}
+      </ul>
+    </details>
   );
 }
 

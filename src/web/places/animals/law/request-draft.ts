@@ -62,7 +62,9 @@ export function specificationText(
   const version = found.versions.find((v) => v.number === found.inForce);
   if (version === undefined)
     return { supplier: found.supplierName, text: `${found.name}: not agreed in writing yet.` };
-  const lines = specificationLines(version.content, units).map((l) => `${l.label}: ${l.text}`);
+  const lines = specificationLines(version.content, units).map(
+    (l) => `${l.label}: ${l.text.replace(/[.\s]+$/, '')}`,
+  );
   return {
     supplier: found.supplierName,
     text: clip(`${found.name}, version ${version.number}, agreed. ${lines.join('. ')}.`, 2_000),

@@ -124,7 +124,7 @@ function OnTheShelf({
             })),
             { width, units: kitchen.units },
           )}
-          caption="Weight by the days it has left. Hatched: past. Outlined: nobody has written how long it keeps."
+          caption="Weight by the days it has left after today. Hatched: past. Outlined: nobody has written how long it keeps."
         />
       )}
       <div className="fields shelf-filter not-on-paper">
