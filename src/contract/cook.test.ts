@@ -384,3 +384,37 @@ test('the schema can be published as JSON Schema', () => {
   expect(Object.keys(schema.properties)).toContain('stages');
   expect(schema.additionalProperties).toBe(false);
 });
+
+describe('what the engine itself calls not valid does not pass', () => {
+  const plate = (startC: number, stage: object) =>
+    runCook({
+      body: {
+        shape: 'slab',
+        thicknessMm: 30,
+        layers: [{ name: 'meat', properties: { kWmK: 0.5, rhoKgM3: 1000, cpJkgK: 3500 } }],
+      },
+      startC,
+      stages: [{ name: 'heat', until: { min: 60 }, ...stage }],
+      target: example.target,
+      mode: 'coarse',
+    }).lethality;
+  test('frozen, with properties that know no ice', () => {
+    const got = plate(-18, { mediumC: 100, hWm2K: 1000 });
+    expect(got.min).toBeGreaterThan(2);
+    expect(got).toMatchObject({ passes: false, verdict: 'unknown' });
+    expect(got.doubts.join()).toMatch(/know no ice/);
+  });
+  test('an oven hot enough to dry it, of whose vapour nothing is said', () => {
+    const got = plate(4, { medium: 'fan oven', mediumC: 180 });
+    expect(got).toMatchObject({ passes: false, verdict: 'unknown' });
+    expect(got.doubts.join()).toMatch(/as if nothing dried off/);
+  });
+  test('the same wrapped, and thawed in steam, does', () => {
+    expect(plate(4, { medium: 'fan oven', mediumC: 180, wrapped: true })).toMatchObject({
+      passes: true,
+      verdict: 'holds',
+      doubts: [],
+    });
+    expect(plate(4, { mediumC: 100, hWm2K: 1000 }).passes).toBe(true);
+  });
+});

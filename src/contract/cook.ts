@@ -4,6 +4,7 @@ import { Contradiction, OutOfRange } from '../core/errors.ts';
 import { checkProblem } from '../core/heat/check.ts';
 import { cook } from '../core/heat/cook.ts';
 import type { Basis, Body, CookProblem, CookResult, Layer, Place, Until } from '../core/heat/types.ts';
+import { verdictOf } from '../core/method/verdict.ts';
 import { BodyInput, StageInput, TargetInput, type UntilInput } from './body.ts';
 import { mediaRangesOf } from './media-range.ts';
 import { accept, InputProblems, type Problem } from './problem.ts';
@@ -63,7 +64,15 @@ export const CookAnswer = z.object({
       waterSettledG: z.number().optional(),
     }),
   ),
-  lethality: z.object({ min: z.number(), reachedAtMin: z.number().nullable(), passes: z.boolean() }),
+  lethality: z.object({
+    min: z.number(),
+    reachedAtMin: z.number().nullable(),
+    /** True only where the target is met and nothing below takes away from the result its standing as an answer. */
+    passes: z.boolean(),
+    verdict: z.enum(['holds', 'short', 'unknown']),
+    /** Why a number that would do is `unknown`, and does not pass. */
+    doubts: z.array(z.string()),
+  }),
   history: z.object({
     min: list,
     coldestC: list,
@@ -265,8 +274,9 @@ const mm = (m: number | undefined) => (m ?? 0) * 1000;
 const min = (s: number) => s / 60;
 
 /** The engine's result in the contract's terms. */
-export function toAnswer(result: CookResult, more: readonly Basis[] = []): CookAnswer {
+function toAnswer(problem: CookProblem, result: CookResult, more: readonly Basis[]): CookAnswer {
   const { coldSpot, history: h, mesh } = result;
+  const { word, doubts } = verdictOf(problem, result, problem.stages.length);
   const flat = mesh.shape === 'slab' || mesh.shape === 'block';
   const exchanging = result.stages.flatMap(({ water }) => water ?? []);
   const lost = exchanging.reduce((sum, water) => sum + water.lost, 0);
@@ -292,7 +302,9 @@ export function toAnswer(result: CookResult, more: readonly Basis[] = []): CookA
     lethality: {
       min: min(result.lethality.s),
       reachedAtMin: result.lethality.reachedAt === null ? null : min(result.lethality.reachedAt),
-      passes: result.lethality.passes,
+      passes: result.lethality.passes && word === 'holds',
+      verdict: word,
+      doubts: doubts.map(({ what }) => what),
     },
     history: {
       min: Array.from(h.t, min),
@@ -334,7 +346,7 @@ export function runCook(input: unknown, options: RunOptions = {}): CookAnswer {
       }),
     problem,
   );
-  const answer = toAnswer(result, accepted.stages.flatMap(stageBasis));
+  const answer = toAnswer(problem, result, accepted.stages.flatMap(stageBasis));
   if (accepted.mediaRanges !== true) return answer;
   return { ...answer, mediaRanges: mediaRangesOf(accepted.stages, problem, result) };
 }
