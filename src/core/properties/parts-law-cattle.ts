@@ -212,7 +212,15 @@ export const cattleLaw = checkedOn('2026-11-25', [
   },
   {
     species,
-    names: ['casing', 'intestine as casing', 'runner', 'duodenum', 'jejunum', 'colon'],
+    names: [
+      'casing',
+      'intestine as casing',
+      'intestines as casing',
+      'runner',
+      'duodenum',
+      'jejunum',
+      'colon',
+    ],
     books: both,
     status: 'food on conditions',
     condition:

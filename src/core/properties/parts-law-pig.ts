@@ -229,7 +229,7 @@ export const pigLaw = checkedOn('2026-11-25', [
   },
   {
     species,
-    names: ['casing', 'intestine as casing', 'runner'],
+    names: ['casing', 'intestine as casing', 'intestines as casing', 'runner'],
     books: both,
     status: 'food on conditions',
     condition:

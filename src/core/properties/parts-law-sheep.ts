@@ -156,7 +156,7 @@ export const sheepLaw = checkedOn('2026-11-25', [
   },
   {
     species: sheep,
-    names: ['casing', 'intestine as casing'],
+    names: ['casing', 'intestine as casing', 'intestines as casing'],
     books: both,
     status: 'food on conditions',
     condition:

@@ -148,7 +148,7 @@ export const usLaw = checkedOn('2026-11-25', [
   },
   {
     species: 'poultry',
-    names: ['testis', 'testicle', 'ovary', 'oviduct'],
+    names: ['testis', 'testicle', 'ovary', 'oviduct', 'reproductive organ'],
     books: us,
     status: 'food on conditions',
     condition: 'Reproductive organs are among the parts that can be ready-to-cook poultry.',
@@ -168,7 +168,17 @@ export const usLaw = checkedOn('2026-11-25', [
   },
   {
     species: 'poultry',
-    names: ['lung', 'crop', 'oil gland', 'trachea', 'windpipe', 'oesophagus', 'gullet', 'intestine'],
+    names: [
+      'lung',
+      'crop',
+      'oil gland',
+      'trachea',
+      'windpipe',
+      'oesophagus',
+      'gullet',
+      'intestine',
+      'entrail',
+    ],
     books: us,
     status: 'by-product by default: ask',
     condition:

@@ -132,7 +132,13 @@ export interface LawAnswer {
 export const bookOf = (place: LawPlace): LawBook =>
   place === 'US' ? 'US' : place === 'EU' || place === 'GB-NIR' ? 'EU/NI' : 'GB';
 
-const plain = (text: string) => text.toLowerCase().replace(/[’‘`]/g, "'").replace(/\s+/g, ' ').trim();
+const plain = (text: string) =>
+  text
+    .toLowerCase()
+    .replace(/[’‘`]/g, "'")
+    .replace(/\bcarcase/g, 'carcass')
+    .replace(/\s+/g, ' ')
+    .trim();
 
 const singular = (name: string) => name.replace(/s$/, '');
 
@@ -160,7 +166,6 @@ const plurals: Readonly<Record<string, string>> = {
   feet: 'foot',
   testes: 'testis',
   carcase: 'carcass',
-  carcases: 'carcass',
   carcasses: 'carcass',
   calves: 'calf',
 };
