@@ -66,7 +66,7 @@ methods side by side. Rows of the handbook's table are from memory.`,
     const chicken = (C: number) => {
       const measured = measuredFrozenChicken(C);
       return row(
-        `white chicken at ${C} °C, conductivity by Levy with ice as a phase`,
+        `white chicken at ${C} °C, conductivity by Levy, ice and unfrozen water as first phase`,
         'sweat-haugh-stadelman-1973',
         measured,
         frozenConductivity(breast, iceFraction(breast, -2, C), C),

@@ -24,7 +24,7 @@ const table = Array.from({ length: 2251 }, (_, i) => {
   return {
     C,
     heat: enthalpy(lamb, freezing, C),
-    k: C < freezing ? frozenConductivity(lamb, iceAt(C), C) : conductivity(lamb, Math.max(0, C), 'levy'),
+    k: C < freezing ? frozenConductivity(lamb, iceAt(C), C) : conductivity(lamb, Math.max(0, C)),
   };
 });
 

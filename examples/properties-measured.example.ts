@@ -101,26 +101,27 @@ more than twice that, so those tables are too low by 9 to 16 %, which a textbook
       } as const;
       rows.push({
         ...base,
-        quantity: `white chicken at ${C} °C: conductivity, Levy`,
+        quantity: `white chicken at ${C} °C: conductivity, Levy, the engine’s rule`,
         expected: measured,
-        ours: conductivity(breast, C, 'levy'),
+        ours: conductivity(breast, C),
         tolerance: 0.02,
         why: 'measurements of meat scatter by a few per cent',
       });
     }
     rows.push(
       {
-        quantity: 'white chicken at 20 °C: conductivity, parallel (our default, the upper bound)',
+        quantity:
+          'white chicken at 20 °C: conductivity, parallel (the upper bound, where a layer asks for it)',
         source: 'sweat-haugh-stadelman-1973',
         confidence: 'secondary',
         expected: 0.488,
-        ours: conductivity(breast, 20),
+        ours: conductivity(breast, 20, 'parallel'),
         tolerance: 0.02,
         unit: 'W/(m K)',
         why: 'measurements of meat scatter by a few per cent',
         differs: {
           by: 0.0307,
-          why: 'an upper bound, 6 % above what was measured, and so a piece heats and cools quicker on screen than on the bench; it is kept because most published work with these components uses it: leave a margin, and fit a probe log',
+          why: 'an upper bound, 6 % above what was measured: a piece heats and cools quicker by it than on the bench. It is there to compare with what used it; by it no cook step holds',
           unsafe: true,
         },
       },
@@ -129,7 +130,7 @@ more than twice that, so those tables are too low by 9 to 16 %, which a textbook
         source: 'chang-1998',
         confidence: 'secondary',
         expected: 0.464,
-        ours: conductivity(breast, 40, 'levy'),
+        ours: conductivity(breast, 40),
         tolerance: 0.023,
         unit: 'W/(m K)',
         why: 'a twentieth',
@@ -144,7 +145,7 @@ more than twice that, so those tables are too low by 9 to 16 %, which a textbook
         source: 'marcotte-2008',
         confidence: 'read',
         expected: { low: 0.26, high: 0.48 },
-        ours: conductivity(mousse, 20, 'levy'),
+        ours: conductivity(mousse, 20),
         tolerance: 0,
         unit: 'W/(m K)',
         why: 'the range of all emulsions measured',

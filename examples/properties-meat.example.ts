@@ -27,7 +27,7 @@ export const example: Example = {
   story: `A handbook gives conductivity, density and specific heat of each component of food as a function of temperature, and rules by
 which they add up. The components at five temperatures, a lean breast, a fatty skin and a mousse at three were worked out again in
 Python from the coefficients typed in anew. The handbook's own lamb, remembered, is met to its last figure.`,
-  equation: 'k, rho, cp = a + b·T + c·T²;  cp = Σ x·cp;  rho = 1/Σ(x/rho);  k = Σ φ·k (parallel), Levy, …',
+  equation: 'k, rho, cp = a + b·T + c·T²;  cp = Σ x·cp;  rho = 1/Σ(x/rho);  k by Levy, Σ φ·k (parallel), …',
   sources: ['choi-okos-1986', 'ashrae-refrigeration-properties', 'levy-1981', 'eucken-1940', 'kopelman-1966'],
   run() {
     const rows: Row[] = [];
@@ -107,7 +107,7 @@ Python from the coefficients typed in anew. The handbook's own lamb, remembered,
           `${name} at ${C} °C: conductivity, parallel`,
           handbook,
           of('parallel'),
-          conductivity(food, C),
+          conductivity(food, C, 'parallel'),
           'W/(m K)',
         );
         row(
@@ -125,10 +125,10 @@ Python from the coefficients typed in anew. The handbook's own lamb, remembered,
           'W/(m K)',
         );
         row(
-          `${name} at ${C} °C: Levy`,
+          `${name} at ${C} °C: Levy, the engine’s rule`,
           'levy-1981',
           of('levy'),
-          conductivity(food, C, 'levy'),
+          conductivity(food, C),
           'W/(m K)',
           'memory',
         );

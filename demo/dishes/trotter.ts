@@ -222,7 +222,7 @@ export const trotter: DemoDish = {
       by: 'Wren Aldous',
       at: { daysAgo: 40, clock: '14:10' },
       reason: 'First method.',
-      method: method(37, 'chestnuts, chopped'),
+      method: method(40, 'chestnuts, chopped'),
       sign: { by: 'Wren Aldous', at: { daysAgo: 38, clock: '10:30' } },
     },
     {
@@ -230,7 +230,7 @@ export const trotter: DemoDish = {
       at: { daysAgo: 21, clock: '15:20' },
       reason:
         'Chestnuts whole: chopped ones vanished into the paste. Three minutes less steam after the probe logs of version 1.',
-      method: method(34, 'chestnuts, whole'),
+      method: method(37, 'chestnuts, whole'),
       sign: { by: 'Wren Aldous', at: { daysAgo: 20, clock: '09:45' } },
     },
   ],

@@ -3,7 +3,7 @@
 Run: python3 freezing.py > freezing.json   (numpy and scipy; about half a minute)
 
 Properties are worked out here from the published equations: Choi and Okos' components, ice by the freezing-point curve of an ideal solution with
-0.4 of the protein's mass as bound water, Schwartzberg's apparent heat, Levy's conductivity with ice as first phase. Mass and size stay as at the start.
+0.4 of the protein's mass as bound water, Schwartzberg's apparent heat, Levy's conductivity with ice and unfrozen water as first phase, the solids as second. Mass and size stay as at the start.
 """
 
 import json
@@ -53,11 +53,12 @@ class Food:
 
         def conductivity(T, ice):
             v = volumes(T, ice)
-            rest = {n: v[n] for n in v if n != "ice"}
-            whole = sum(rest.values())
-            k2 = sum(rest[n] * poly(K[n], T) for n in rest) / whole
-            phi = v["ice"] / (whole + v["ice"])
-            k1 = poly(K["ice"], T)
+            first, second = ("ice", "water"), others
+            wet = sum(v[n] for n in first)
+            dry = sum(v[n] for n in second)
+            k1 = sum(v[n] * poly(K[n], T) for n in first) / wet
+            k2 = sum(v[n] * poly(K[n], T) for n in second) / dry
+            phi = wet / (wet + dry)
             r = k1 / k2
             s = (r - 1) ** 2 / ((r + 1) ** 2 + r / 2)
             b = 2 / s - 1 + 2 * phi

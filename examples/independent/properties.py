@@ -93,7 +93,7 @@ for name, food in FOODS.items():
         kept[f"{name} {T} perpendicular"] = 1 / sum(phi[n] / k[n] for n in x)
         kept[f"{name} {T} eucken"] = eucken(k["water"], k_rest, rest)
         kept[f"{name} {T} levy"] = levy(k["water"], k_rest, 1 - rest)
-        kept[f"{name} {T} diffusivity"] = parallel * total / heat / 1000
+        kept[f"{name} {T} diffusivity"] = kept[f"{name} {T} levy"] * total / heat / 1000
 
 kept["levy spot"] = levy(0.6, 0.18, 0.7)
 kept["eucken spot"] = eucken(0.6, 0.18, 0.3)

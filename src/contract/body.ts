@@ -1,6 +1,7 @@
 /** The piece and its programme as the headless contract and the dish's cook step both write them (millimetres, minutes, °C). */
 import { z } from 'zod';
 import { freezingFoods } from '../core/properties/freezing-points.ts';
+import { mixtureRules } from '../core/properties/mixture-conductivity.ts';
 import { Composition, celsius, millimetres, minutes } from './quantities.ts';
 
 export const LayerInput = z
@@ -19,9 +20,15 @@ export const LayerInput = z
     freezingPointC: celsius(-10, -0.1).optional(),
     /** Instead of it, a food of the table whose first ice it has. */
     freezesAs: z.enum(Object.keys(freezingFoods) as [string, ...string[]]).optional(),
+    /** How the conductivities of its components are put together; Levy's rule where it is not said. For comparing with what used another. */
+    conductivityBy: z.enum(mixtureRules).optional(),
   })
   .refine((l) => (l.composition === undefined) !== (l.properties === undefined), {
     message: 'either composition or properties, not both',
+  })
+  .refine((l) => l.conductivityBy === undefined || l.composition !== undefined, {
+    path: ['conductivityBy'],
+    message: 'none beside constant properties, which give the conductivity: give the composition',
   })
   .refine((l) => l.freezingPointC === undefined || l.composition !== undefined, {
     path: ['freezingPointC'],

@@ -121,6 +121,7 @@ export function toBody(body: BodyInput): Body {
       ...(layer.thicknessMm === undefined ? {} : { thickness: metres(layer.thicknessMm) }),
       ...(layer.freezingPointC === undefined ? {} : { freezing: layer.freezingPointC }),
       ...(layer.freezesAs === undefined ? {} : { freezesAs: layer.freezesAs }),
+      ...(layer.conductivityBy === undefined ? {} : { conductivityBy: layer.conductivityBy }),
       material:
         layer.composition === undefined
           ? {

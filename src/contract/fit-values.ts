@@ -1,4 +1,6 @@
 /** Fitted values in the contract's names and units, each with a sentence that says no more than is known. */
+
+import { ruleOf } from '../core/heat/material.ts';
 import type { FittedValue as CoreValue, FitParameter, FitProblem, FitResult } from '../core/method/fit.ts';
 import { highestH, reachOf } from '../core/method/fit-model.ts';
 import { density, normalised, specificHeat } from '../core/properties/food-components.ts';
@@ -22,7 +24,7 @@ function innermost({ body }: FitProblem, C: number): { k: number; diffusivity: n
     return { k, diffusivity: k / (rho * cp) };
   }
   const food = normalised(layer.material.composition, 'body.layers');
-  const k = conductivity(food, C);
+  const k = conductivity(food, C, ruleOf(layer));
   return { k, diffusivity: k / (density(food, C) * specificHeat(food, C)) };
 }
 

@@ -84,6 +84,12 @@ export const sources: Record<string, Source> = {
     year: 2001,
     remembered: true,
   },
+  'pham-willix-1989': {
+    citation:
+      'Pham, Q. T. & Willix, J. (1989). Thermal conductivity of fresh lamb meat, offals and fat in the range −40 to +30 °C: measurements and correlations. Journal of Food Science 54(3), 508–515 (abstract).',
+    year: 1989,
+    remembered: true,
+  },
   'sweat-haugh-stadelman-1973': {
     citation:
       'Sweat, V. E., Haugh, C. G. & Stadelman, W. J. (1973). Thermal conductivity of chicken meat at temperatures between −75 and 20 °C. Journal of Food Science 38(1), 158–160.',

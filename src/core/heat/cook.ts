@@ -4,6 +4,7 @@ import { choiOkosRange } from '../properties/food-components.ts';
 import { checkProblem, limits } from './check.ts';
 import { type ColdSpot, coldSpotOf, surfaceBeside } from './cold-spot.ts';
 import { Conduction } from './conduction.ts';
+import { conductivityBasis } from './conductivity-basis.ts';
 import { framesOf } from './frames.ts';
 import { freezingBasis } from './freezing-basis.ts';
 import { historyOf, lethalityAt, reachedAt } from './history.ts';
@@ -202,11 +203,7 @@ function basisOf(
       source: 'choi-okos-1986',
       confidence: 'secondary',
     });
-    basis.push({
-      what: 'conductivity of a mixture by volume-fraction parallel: the upper bound; models preferred for meat give 4–12 % less, which cooks slower',
-      source: 'ashrae-refrigeration-properties',
-      confidence: 'secondary',
-    });
+    basis.push(...conductivityBasis(layers));
   }
   if (constant.length > 0)
     basis.push({

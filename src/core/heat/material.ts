@@ -10,7 +10,7 @@ import {
 import { canFreeze, type FreezingFood, firstIce, freezingFood } from '../properties/freezing-food.ts';
 import { frozenDensity } from '../properties/freezing-mixture.ts';
 import { freezingFoodNamed } from '../properties/freezing-points.ts';
-import { conductivity } from '../properties/mixture-conductivity.ts';
+import { conductivity, defaultRule, type MixtureRule } from '../properties/mixture-conductivity.ts';
 import type { Layer } from './types.ts';
 
 /** Start and end of the tables [°C] and their step [K]; beyond them the last step is continued. */
@@ -90,6 +90,15 @@ export function freezingPointOf(layer: Layer, path = 'layer'): number | undefine
 }
 
 /**
+ * The rule by which a composed layer's conductivity is put together [-]: its own, or Levy's.
+ * @param layer with a composition
+ * Source: levy-1981
+ */
+export function ruleOf(layer: Layer): MixtureRule {
+  return layer.conductivityBy ?? defaultRule;
+}
+
+/**
  * The tables of a layer's material; heat content in [J/m³] above the table's start.
  *
  *     u(T) = ∫ ρ·cp dT, piecewise quadratic: the exact integral of the piecewise straight ρ·cp; through freezing ∫ρ·c_a dT in closed form
@@ -110,14 +119,15 @@ export function materialOf(layer: Layer, path = 'layer', span?: Span): Material 
     return { name: layer.name, low, step, cells: plainCells, table, rho: () => rho, composed: false };
   }
   const food = normalised(layer.material.composition, `${path}.composition`);
+  const rule = ruleOf(layer);
   const point = freezingPointOf(layer, path);
   if (span !== undefined && point !== undefined && span.lowest < point)
-    return freezingMaterial(layer.name, food, freezingFood(food, point), span);
+    return freezingMaterial(layer.name, food, point, rule, span);
   // Beyond what the functions cover they are looked up at the nearer end.
   const within = (C: number) => Math.min(choiOkosRange.high, Math.max(choiOkosRange.low, C));
   const rho = (C: number) => density(food, within(C));
   const table = tabulated(low, step, plainCells, {
-    k: held((C) => conductivity(food, C), within),
+    k: held((C) => conductivity(food, C, rule), within),
     c: held((C) => rho(C) * specificHeat(food, C), within),
   });
   return { name: layer.name, low, step, cells: plainCells, table, rho, composed: true };
@@ -142,8 +152,14 @@ const finest = { low: 0.01, high: 0.05 };
 /** How far a table goes beyond what the programme can bring [K]. */
 const margin = 1;
 
-function freezingMaterial(name: string, food: Composition, ice: FreezingFood, span: Span): Material {
-  const { freezing } = ice;
+function freezingMaterial(
+  name: string,
+  food: Composition,
+  freezing: number,
+  rule: MixtureRule,
+  span: Span,
+): Material {
+  const ice = freezingFood(food, freezing, rule);
   const step = Math.min(finest.high, Math.max(finest.low, -freezing / 40));
   // The first ice is a line of the table: the jump of the heat lies between two steps.
   const below = Math.max(1, Math.ceil((freezing - span.lowest + margin) / step));
@@ -158,7 +174,7 @@ function freezingMaterial(name: string, food: Composition, ice: FreezingFood, sp
   const frozen = below * step;
   const isFrozen = (C: number) => C - low < frozen - step / 2;
   const table = tabulated(low, step, below + above, {
-    k: (C) => (C < line ? ice.conductivity(Math.min(C, freezing)) : conductivity(food, within(C))),
+    k: (C) => (C < line ? ice.conductivity(Math.min(C, freezing)) : conductivity(food, within(C), rule)),
     c: (C) =>
       scale *
       (isFrozen(C)

@@ -3,6 +3,7 @@
  * because every published correlation the engine rests on is stated in degrees Celsius.
  */
 import type { Composition } from '../properties/food-components.ts';
+import type { MixtureRule } from '../properties/mixture-conductivity.ts';
 import type { Basis, Confidence } from '../sources.ts';
 
 export type { Basis, Composition, Confidence };
@@ -23,6 +24,8 @@ export interface Layer {
   readonly freezing?: number;
   /** Instead of it, a food of the table of first ices by its name. */
   readonly freezesAs?: string;
+  /** How the conductivities of its components are put together; Levy where it is not said. Constant properties have none. */
+  readonly conductivityBy?: MixtureRule;
 }
 
 export interface ProfilePoint {

@@ -1,4 +1,5 @@
 /** What a cook's result means: whether the coldest point holds, when, and what the carry-over did. */
+import { conductivityDoubts } from '../heat/conductivity-basis.ts';
 import { restingAt } from '../heat/surface.ts';
 import type { CookProblem, CookResult, Place, Stage } from '../heat/types.ts';
 
@@ -153,6 +154,7 @@ function doubtsOf(problem: CookProblem, result: CookResult): Doubt[] {
   const thawed = thawedWhenReached(result);
   const doubts: Doubt[] = [
     ...(problem.doubts ?? []),
+    ...conductivityDoubts(problem.body.layers),
     ...result.basis
       .filter((b) => /\bnot valid\b/i.test(b.what) && !thawed)
       .map(({ what, source }) => ({ what, source })),

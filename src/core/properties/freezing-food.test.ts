@@ -5,7 +5,7 @@ import type { Composition } from './food-components.ts';
 import { apparentHeatSchwartzberg, enthalpy, frozenHeat, iceFraction } from './freezing.ts';
 import { canFreeze, firstIce, freezingFood } from './freezing-food.ts';
 import { freezingFoods } from './freezing-points.ts';
-import { conductivity } from './mixture-conductivity.ts';
+import { conductivity, mixtureRules } from './mixture-conductivity.ts';
 
 const lamb = freezingFoods['lamb, lean'];
 
@@ -98,8 +98,13 @@ describe('freezingFood', () => {
   test('conducts at the first ice as unfrozen, and better with ice', () => {
     fc.assert(
       fc.property(foods, ({ composition, freezing }) => {
+        for (const rule of mixtureRules) {
+          const by = freezingFood(composition, freezing, rule).conductivity;
+          expect(by(freezing)).toBeCloseTo(conductivity(composition, freezing, rule), 9);
+          // Nor is there a jump just below it.
+          expect(Math.abs(by(freezing - 1e-6) / by(freezing) - 1)).toBeLessThan(1e-4);
+        }
         const food = freezingFood(composition, freezing);
-        expect(food.conductivity(freezing)).toBeCloseTo(conductivity(composition, freezing), 9);
         let before = food.conductivity(freezing);
         // Far below, fat and protein may conduct a little worse again.
         for (const below of [0.2, 0.5, 1, 3]) {

@@ -1,11 +1,12 @@
 /**
  * One food through its freezing: first ice, ice, apparent heat and conductivity at any temperature, as a computation in
- * steps wants them. Schwartzberg's form over the heats of Choi and Okos' components, Levy's conductivity with ice as a phase.
+ * steps wants them. Schwartzberg's form over the heats of Choi and Okos' components, conductivity by the layer's rule, ice with its water.
  */
 import { OutOfRange } from '../errors.ts';
 import type { Composition } from './food-components.ts';
 import { boundWater, frozenHeat, heatOfMelting } from './freezing.ts';
 import { frozenConductivity } from './freezing-mixture.ts';
+import { defaultRule, type MixtureRule } from './mixture-conductivity.ts';
 
 /** First ice that the forms are used for [°C]. */
 export const firstIceRange = { low: -10, high: -0.1 } as const;
@@ -61,6 +62,7 @@ export interface FreezingFood {
  *
  * @param food mass fractions that sum to one
  * @param freezing first ice [°C], −10 to −0.1
+ * @param rule of conductivity; Levy where none is given
  * Assumes an ideal solution whose bound water (0.4 of the protein) never freezes, constant heat of melting at 0 °C (the heats of water and ice
  * make up the rest), and no undercooling. Below −40 °C the components' functions are held, the ice goes on.
  * Checked against Chen's enthalpy for the handbook's meats and by differentiating.
@@ -69,7 +71,11 @@ export interface FreezingFood {
  * Source: miles-1974
  * Source: levy-1981
  */
-export function freezingFood(food: Composition, freezing: number): FreezingFood {
+export function freezingFood(
+  food: Composition,
+  freezing: number,
+  rule: MixtureRule = defaultRule,
+): FreezingFood {
   if (!canFreeze(food, freezing))
     throw new OutOfRange(
       'first ice',
@@ -89,6 +95,6 @@ export function freezingFood(food: Composition, freezing: number): FreezingFood 
       // Simpson's rule is exact for the components' quadratics; the ice in closed form.
       ((C1 - C0) / 6) * (frozen(C0) + 4 * frozen((C0 + C1) / 2) + frozen(C1)) +
       heatOfMelting * (ice(C0) - ice(C1)),
-    conductivity: (C) => frozenConductivity(food, ice(C), within(C)),
+    conductivity: (C) => frozenConductivity(food, ice(C), within(C), rule),
   };
 }

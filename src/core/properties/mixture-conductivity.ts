@@ -2,14 +2,15 @@
 import { OutOfRange } from '../errors.ts';
 import { type Composition, phases } from './food-components.ts';
 
-export type MixtureRule = 'parallel' | 'perpendicular' | 'maxwell-eucken' | 'levy' | 'kopelman';
+/** Rules by which conductivities are put together. */
+export const mixtureRules = ['levy', 'parallel', 'perpendicular', 'maxwell-eucken', 'kopelman'] as const;
+export type MixtureRule = (typeof mixtureRules)[number];
 
 /**
- * The rule used where none is asked for. Volume-fraction parallel is the one most widely used with Choi and Okos'
- * components, so that answers can be compared; it is the upper bound. Comparisons on meat (Pham & Willix 1989; Fricke &
- * Becker 2001) prefer Levy, 4–12 % lower for lean to fatty foods, which cooks slower: a fitted probe log settles it.
+ * The rule used where none is asked for: of those compared on meat it met the measurements best (Pham and Willix 1989 on
+ * lamb, offal and fat, within 10 %; Fricke and Becker 2001). On white chicken at 20 °C it is 0.6 % above what was measured, parallel 6 %.
  */
-export const defaultRule: MixtureRule = 'parallel';
+export const defaultRule: MixtureRule = 'levy';
 
 const fraction = (x: number, path: string) => {
   if (!(x >= 0 && x <= 1)) throw new OutOfRange(path, String(x), 'a volume fraction, 0 to 1');
@@ -86,6 +87,48 @@ export function kopelman(kc: number, kd: number, phiD: number): number {
   return (kc * (1 - Q)) / (1 - Q * (1 - L));
 }
 
+/** A part of a food: volume in any unit, conductivity [W/(m K)], and whether it is water, frozen or not. */
+export interface Phase {
+  readonly volume: number;
+  readonly k: number;
+  readonly isWater: boolean;
+}
+
+/** Volume and conductivity of some phases lying side by side. */
+function sideBySide(phases: readonly Phase[]): { volume: number; k: number } {
+  let volume = 0;
+  let sum = 0;
+  for (const p of phases) {
+    volume += p.volume;
+    sum += p.volume * p.k;
+  }
+  return { volume, k: sum / volume };
+}
+
+/**
+ * Conductivity of phases put together by a rule [W/(m K)].
+ *
+ *     parallel: Σ φ_i·k_i · perpendicular: 1/Σ(φ_i/k_i) · the others: water and ice as first phase, the rest as second, each as its φ-weighted mean
+ *
+ * @param phases at least one, of any volume above 0
+ * @param rule how they are arranged
+ * Assumes no air. Without ice it is the rule as published; ice, of which the publications make a phase of its own, is counted here with the water it
+ * came from, so that nothing jumps where it begins. Checked through `conductivity` and `frozenConductivity`, with and without ice.
+ * @example conductivityOfPhases([{ volume: 7, k: 0.6, isWater: true }, { volume: 3, k: 0.18, isWater: false }], 'levy') // → 0.434624
+ * Source: levy-1981
+ */
+export function conductivityOfPhases(phases: readonly Phase[], rule: MixtureRule): number {
+  const all = sideBySide(phases);
+  if (rule === 'parallel') return all.k;
+  if (rule === 'perpendicular') return all.volume / phases.reduce((sum, p) => sum + p.volume / p.k, 0);
+  const water = sideBySide(phases.filter((p) => p.isWater));
+  const rest = sideBySide(phases.filter((p) => !p.isWater));
+  if (water.volume === 0 || rest.volume === 0) return all.k;
+  if (rule === 'levy') return levy(water.k, rest.k, water.volume / all.volume);
+  const phiRest = rest.volume / all.volume;
+  return rule === 'kopelman' ? kopelman(water.k, rest.k, phiRest) : maxwellEucken(water.k, rest.k, phiRest);
+}
+
 /**
  * Conductivity of a food [W/(m K)].
  *
@@ -93,21 +136,18 @@ export function kopelman(kc: number, kd: number, phiD: number): number {
  *
  * @param food mass fractions; used as they are
  * @param C temperature [°C], −40 to 150
- * @param rule how the components are arranged; parallel where none is given
- * Assumes no air and no ice. Checked against three foods at three temperatures, worked out from the handbook's functions;
- * parallel is above, perpendicular below every other rule.
- * @example conductivity({ water: 0.66, protein: 0.15, fat: 0.16, carbohydrate: 0.015, fibre: 0, ash: 0.015 }, 65) // 0.514
- * Source: ashrae-refrigeration-properties
+ * @param rule how the components are arranged; Levy where none is given
+ * Assumes no air and no ice. Levy is stated for meat, offal and fat as within 10 % of what was measured; parallel is the upper bound,
+ * perpendicular the lower. Checked against white chicken as measured at 0 to 20 °C (within 1 % at 20 °C), and against three foods at three temperatures,
+ * worked out from the handbook's functions.
+ * @example conductivity({ water: 0.66, protein: 0.15, fat: 0.16, carbohydrate: 0.015, fibre: 0, ash: 0.015 }, 65) // → 0.4708
+ * Source: levy-1981
+ * Source: pham-willix-1989
+ * Source: fricke-becker-2001
  */
 export function conductivity(food: Composition, C: number, rule: MixtureRule = defaultRule): number {
-  const parts = phases(food, C);
-  if (rule === 'parallel') return parts.reduce((sum, p) => sum + p.phi * p.k, 0);
-  if (rule === 'perpendicular') return 1 / parts.reduce((sum, p) => sum + p.phi / p.k, 0);
-  const water = parts.find((p) => p.component === 'water');
-  const rest = parts.filter((p) => p.component !== 'water');
-  const phiRest = rest.reduce((sum, p) => sum + p.phi, 0);
-  if (water === undefined || phiRest === 0) return parts.reduce((sum, p) => sum + p.phi * p.k, 0);
-  const kRest = rest.reduce((sum, p) => sum + p.phi * p.k, 0) / phiRest;
-  if (rule === 'levy') return levy(water.k, kRest, 1 - phiRest);
-  return rule === 'kopelman' ? kopelman(water.k, kRest, phiRest) : maxwellEucken(water.k, kRest, phiRest);
+  return conductivityOfPhases(
+    phases(food, C).map(({ phi, k, component }) => ({ volume: phi, k, isWater: component === 'water' })),
+    rule,
+  );
 }
