@@ -311,12 +311,14 @@ export const weigh = (
   change(app, actor, async ({ tx, kitchen, person, now, tell }) => {
     const row = await breakdownRow(tx, kitchen.id, breakdownId);
     const nodes = row.nodes as TreeNode[];
-    const before = new Map((await weighingsOf(tx, breakdownId)).map((w) => [w.id, w]));
+    const before = new Map<string, { readonly node: string }>(
+      (await weighingsOf(tx, breakdownId)).map((w) => [w.id, w]),
+    );
     const fresh = input.weighings.filter((w) => !before.has(w.id));
     if (fresh.length === 0) return readBreakdown(tx, kitchen.id, row);
     if (row.status !== 'open')
       throw new AppError('frozen', `This breakdown is ${row.status} and takes no more weighings.`);
-    const records: { table: 'weighing'; id: string; sha256: string }[] = [];
+    const rows: (typeof t.weighing.$inferInsert)[] = [];
     const said: string[] = [];
     const units = kitchen.units as UnitSystem;
     for (const [i, w] of input.weighings.entries()) {
@@ -346,26 +348,28 @@ export const weigh = (
         invalid('A weighing corrects one of the same part of this breakdown.', [
           { path: `weighings[${i}].corrects`, found: w.corrects, allowed: `a weighing of ${node.name}` },
         ]);
-      const [written] = await tx
-        .insert(t.weighing)
-        .values({
-          ...w,
-          kitchenId: kitchen.id,
-          breakdownId,
-          at: new Date(w.at),
-          personId: person.id,
-          recordedAt: now,
-        })
-        .returning();
-      if (written === undefined) throw new Error('the weighing was not written');
-      before.set(written.id, written);
-      records.push({ table: 'weighing', id: written.id, sha256: weighingDigest(written) });
+      before.set(w.id, w);
+      rows.push({
+        ...w,
+        kitchenId: kitchen.id,
+        breakdownId,
+        at: new Date(w.at),
+        personId: person.id,
+        recordedAt: now,
+      });
       said.push(
         w.takenBack
           ? `${node.name} taken back`
           : `${node.name} ${formatQuantity(w.grossGrams - w.tareGrams, 'mass', units)}${w.corrects === null ? '' : ', corrected'}`,
       );
     }
+    // In one statement, in the order in which they were weighed.
+    const written = await tx.insert(t.weighing).values(rows).returning();
+    const records = written.map((row) => ({
+      table: 'weighing' as const,
+      id: row.id,
+      sha256: weighingDigest(row),
+    }));
     // Throws where the parts are heavier than what they came from: nothing of it is kept then.
     const after = await readBreakdown(tx, kitchen.id, row);
     await tell({
