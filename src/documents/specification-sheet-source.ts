@@ -67,6 +67,7 @@ export const specificationSheetSource = `${prelude}
   heading-line("Refused if")
   for r in d.refused { block(above: 0.45em, below: 0.45em, grid(columns: (1.1em, 1fr), text(weight: 600, fill: rust, "▲"), text(weight: 600, r))) }
 }
+#if d.beside { colbreak(weak: true) }
 #heading-line("Answered")
 #if d.answers.len() == 0 { text(fill: rust, weight: 600, "No answer is written down.") }
 #for a in d.answers { block(above: 0.45em, below: 0.45em, strong-text(a.word) + ", " + a.text) }

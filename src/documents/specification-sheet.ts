@@ -86,9 +86,11 @@ function standingText(data: SpecificationSheetData): string {
   return s.inForce === null ? `${sent}; not agreed yet` : `${sent}; version ${s.inForce} is in force`;
 }
 
+/** `beside`: what the law asks begins a column of its own. */
 export function specificationSheet(
   data: SpecificationSheetData,
   fit: SheetFit = sheetFits[0]!,
+  beside = false,
 ): TypstDocument {
   const { specification: s, version: v, kitchen } = data;
   const picture = pictureOf(data);
@@ -109,6 +111,7 @@ export function specificationSheet(
     kitchen: kitchen.name,
     place: placeName(kitchen.place),
     size: fit.size,
+    beside,
     law,
     groups: groupsOf(data),
     refused: v.content.refusedIf.map(tied),

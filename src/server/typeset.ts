@@ -13,7 +13,7 @@ import { methodCard } from '../documents/method-card.ts';
 import type { MethodCardData } from '../documents/method-card-data.ts';
 import { fits } from '../documents/method-card-fit.ts';
 import { type SpecificationSheetData, specificationSheet } from '../documents/specification-sheet.ts';
-import { sheetFits } from '../documents/specification-sheet-fit.ts';
+import { type SheetFit, sheetFits } from '../documents/specification-sheet-fit.ts';
 import type { TypstDocument } from '../documents/typst.ts';
 
 /** The document was refused by the typesetter: a fault of the program, with the typesetter's own words. */
@@ -114,7 +114,12 @@ export async function batchRecordPdf(data: BatchRecordData): Promise<Uint8Array>
 
 /** One A4 page for the supplier, set as large as it can be. */
 export async function specificationSheetPdf(data: SpecificationSheetData): Promise<Uint8Array> {
-  const best = firstOnOnePage(sheetFits.map((fit) => () => typeset(specificationSheet(data, fit))));
+  const setIn = (fit: SheetFit) => {
+    // What the law asks has a column of its own where that costs no page.
+    const beside = typeset(specificationSheet(data, fit, true));
+    return beside.pages === 1 ? beside : typeset(specificationSheet(data, fit));
+  };
+  const best = firstOnOnePage(sheetFits.map((fit) => () => setIn(fit)));
   if (best !== undefined) return best.pdf();
   throw new DoesNotFit(
     `The specification ${data.specification.name}, version ${data.version.number}, does not fit one page even in the smallest type: shorten its note, what stands on labels and papers, or what is refused.`,
