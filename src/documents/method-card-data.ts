@@ -1,6 +1,7 @@
 /** What a method card is printed from. The caller has read the records and run the engine; nothing is computed on paper. */
 import type { Dish, Version } from '../contract/records.ts';
 import type { CookProblem, CookResult } from '../core/heat/types.ts';
+import type { ReheatForeseen } from '../core/method/reheat.ts';
 import type { CuredStep } from './cure-on-card.ts';
 import type { PrintedFor } from './typst.ts';
 
@@ -19,6 +20,15 @@ export interface NotRun {
   readonly why: string;
 }
 
+/** A finish step with a programme, and the engine's fine answer to it. */
+export interface WarmedStep {
+  readonly stepId: string;
+  readonly startC: number;
+  readonly seen: ReheatForeseen;
+  /** Minutes of each stage as reckoned. */
+  readonly minutes: readonly number[];
+}
+
 export interface MethodCardData extends PrintedFor {
   readonly dish: Pick<Dish, 'name' | 'species' | 'part' | 'story' | 'law'> &
     Partial<Pick<Dish, 'agreed' | 'partsUsed'>>;
@@ -31,4 +41,6 @@ export interface MethodCardData extends PrintedFor {
   readonly cooks: readonly (CookedStep | NotRun)[];
   /** Cure steps whose piece is known, in any order. */
   readonly cures?: readonly CuredStep[];
+  /** Finish steps with a programme, in any order. */
+  readonly warmed?: readonly (WarmedStep | NotRun)[];
 }

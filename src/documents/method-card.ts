@@ -23,6 +23,7 @@ import type { Scene } from './pictures/scene.ts';
 import { toSvg } from './pictures/svg.ts';
 import { limitText, settingText } from './steps-in-words.ts';
 import type { TypstDocument } from './typst.ts';
+import { warmedOnCard } from './warmed-on-card.ts';
 
 const picture = (scene: Scene) => ({ svg: toSvg(scene), alt: scene.title });
 
@@ -140,6 +141,8 @@ function reckonedOf(step: Step, data: MethodCardData): number[] {
     const cooked = own.find((c) => c.stepId === step.id);
     return cooked === undefined ? [] : minutes(cooked).slice(0, cooked.cookStages);
   }
+  const warmed = data.warmed?.find((w) => w.stepId === step.id);
+  if (warmed !== undefined && 'seen' in warmed) return [...warmed.minutes];
   if (step.kind !== 'chill') return [];
   const before = data.version.method
     .slice(0, data.version.method.indexOf(step))
@@ -159,6 +162,16 @@ function saltPicture(step: Step, data: MethodCardData, cured: CuredStep | undefi
   return picture(saltFrontScene(result, cure.problem.piece, { width: 420, height: 170, units, time: end.t }));
 }
 
+/** What the engine says of a finish with a programme; nothing of one without. */
+function warmedText(step: Step, data: MethodCardData): VerdictText | null {
+  if (step.kind !== 'finish' || (step.stages ?? []).length === 0) return null;
+  const warmed = data.warmed?.find((w) => w.stepId === step.id);
+  const rust = (word: string, text: string): VerdictText => ({ word, colour: 'rust', text });
+  if (warmed === undefined) return rust('Unknown', 'The engine has not been run on this step.');
+  if ('why' in warmed) return rust('Unknown', warmed.why);
+  return warmedOnCard(warmed, data.kitchen.units);
+}
+
 function stepOf(step: Step, i: number, data: MethodCardData, fit: Fit, notes: Notes) {
   const { units } = data.kitchen;
   const { limits, checks } = asksOf(step, units, notes);
@@ -168,7 +181,7 @@ function stepOf(step: Step, i: number, data: MethodCardData, fit: Fit, notes: No
     step.kind === 'cure'
       ? cureOnCard(step, cured, data.kitchen.place)
       : step.kind !== 'cook'
-        ? null
+        ? warmedText(step, data)
         : cook === undefined
           ? {
               word: 'Unknown',

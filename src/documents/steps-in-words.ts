@@ -115,6 +115,10 @@ export function settingText(step: Step, units: Units, reckoned: readonly number[
       return `up to ${number(step.days, 1)} days, at most ${temperature(step.maxC, units)}, ${step.packed}`;
     case 'finish': {
       const core = step.coreC === undefined ? '' : `, core ${temperature(step.coreC, units)}`;
+      if (step.stages !== undefined && step.stages.length > 0) {
+        const from = step.startC === undefined ? '' : `from ${temperature(step.startC, units)}: `;
+        return `${step.by}: ${from}${step.stages.map((stage, i) => stageText(stage, units, reckoned[i])).join(' → ')}${core}`;
+      }
       return `${step.by}, ${temperature(step.mediumC, units)}, ${duration(step.min)}${core}`;
     }
     case 'plate':

@@ -3,10 +3,13 @@ import { AppError } from '../app/errors.ts';
 import { inInputTerms } from '../contract/cook.ts';
 import { programmeOf } from '../contract/method-cook.ts';
 import { cureProblemOf } from '../contract/method-cure.ts';
+import { reheatProblemOf } from '../contract/method-reheat.ts';
 import { InputProblems } from '../contract/problem.ts';
-import { withRules } from '../contract/step-rules.ts';
+import { rulesOfStep, withRules } from '../contract/step-rules.ts';
 import { Contradiction, OutOfRange } from '../core/errors.ts';
 import { cook } from '../core/heat/cook.ts';
+import { foreseenReheat } from '../core/method/reheat.ts';
+import { findRule } from '../core/properties/rules.ts';
 import { foreseeCure } from '../core/salt/foresee.ts';
 import type { AuthorityRequestData } from '../documents/authority-request.ts';
 import type { BatchRecordData } from '../documents/batch-record.ts';
@@ -23,7 +26,7 @@ import {
 } from './typeset.ts';
 
 export type PrintTask =
-  | { readonly kind: 'method card'; readonly data: Omit<MethodCardData, 'cooks' | 'cures'> }
+  | { readonly kind: 'method card'; readonly data: Omit<MethodCardData, 'cooks' | 'cures' | 'warmed'> }
   | { readonly kind: 'batch record'; readonly data: BatchRecordData }
   | { readonly kind: 'specification'; readonly data: SpecificationSheetData }
   | { readonly kind: 'authority request'; readonly data: AuthorityRequestData };
@@ -38,6 +41,7 @@ export async function print(task: PrintTask): Promise<Uint8Array> {
       ...data,
       cooks: cooksOf(data.version.method),
       cures: curesOf(data.version.method),
+      warmed: warmedOf(data.version.method),
     });
   } catch (error) {
     if (error instanceof DoesNotFit) throw new AppError('unfinished', error.message, [], error);
@@ -46,7 +50,9 @@ export async function print(task: PrintTask): Promise<Uint8Array> {
 }
 
 /** A signed method names every rule it was signed by; a draft is printed with those it would be. */
-function heldHere(data: Omit<MethodCardData, 'cooks' | 'cures'>): Omit<MethodCardData, 'cooks' | 'cures'> {
+function heldHere(
+  data: Omit<MethodCardData, 'cooks' | 'cures' | 'warmed'>,
+): Omit<MethodCardData, 'cooks' | 'cures' | 'warmed'> {
   const { dish, kitchen, version } = data;
   if (version.status === 'signed') return data;
   const subject = { species: dish.species, part: dish.part, place: kitchen.place };
@@ -64,6 +70,27 @@ function cooksOf(method: MethodCardData['version']['method']): MethodCardData['c
           problem,
           cookStages,
           result: cook(problem, { mode: 'fine', frames: { count: 12 } }),
+        };
+      } catch (error) {
+        return { stepId: step.id, why: whyNot(error) };
+      }
+    });
+}
+
+function warmedOf(method: MethodCardData['version']['method']): NonNullable<MethodCardData['warmed']> {
+  return method
+    .filter((step) => step.kind === 'finish')
+    .filter((step) => (step.stages ?? []).length > 0)
+    .map((step) => {
+      try {
+        const problem = reheatProblemOf(method, step.id);
+        const result = cook(problem, { mode: 'fine' });
+        const rules = rulesOfStep(step).flatMap((id) => findRule(id) ?? []);
+        return {
+          stepId: step.id,
+          startC: problem.start,
+          seen: foreseenReheat(problem, result, rules, step.coreC ?? null),
+          minutes: result.stages.map((s) => (s.end - s.start) / 60),
         };
       } catch (error) {
         return { stepId: step.id, why: whyNot(error) };
