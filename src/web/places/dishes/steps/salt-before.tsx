@@ -23,7 +23,8 @@ export function SaltBeforeWords({
   return (
     <p className="small">
       From “{salt.from}”: {salt.pct.toFixed(1)} % salt in the water of the least salted place, water activity{' '}
-      {salt.waterActivity?.toFixed(3)}, reckoned with the slowest published salt, not measured.{' '}
+      {salt.waterActivity?.toFixed(3)}, reckoned with the slowest published salt, not measured. Soaking or
+      simmering that is only written in the words of a step is not taken off: count none of it then.{' '}
       {overruled
         ? 'What you measured counts instead.'
         : `Counted for what may grow; never for how many days it keeps, which needs it measured. ${overruleBy}`}
