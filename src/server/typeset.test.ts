@@ -62,7 +62,7 @@ describe('methodCardPdf', () => {
     const { text, fonts } = readPdf(await methodCardPdf(demoCard(trotter)));
     const plain = text.replaceAll('\u00a0', ' ');
     expect(plain).toContain('Signed by Wren Aldous, 5 Nov 2026, 09:45');
-    expect(plain).toContain('steam 100 °C, 34 min');
+    expect(plain).toContain('steam 100 °C, 37 min');
     expect(plain).toContain('980 g');
     expect(plain).toContain('Trotters on arrival, between two of them: at most 3 °C');
     expect(plain).toContain('Reckoned to hold');
@@ -177,7 +177,7 @@ test('a kitchen that thinks in Fahrenheit and ounces reads its card in them', as
     }),
   );
   const plain = text.replaceAll('\u00a0', ' ');
-  expect(plain).toContain('steam 212 °F, 34 min');
+  expect(plain).toContain('steam 212 °F, 37 min');
   expect(plain).toContain('2 lb 2.6 oz');
   expect(plain).toContain('Printed 25 Nov 2026, 04:30');
 });

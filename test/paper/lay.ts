@@ -197,7 +197,9 @@ export function recordOf(batch: DemoBatch): BatchRecordData {
       const delivered = demoKitchen.animals.deliveries.flatMap((d) =>
         d.lines.map((line) => ({ ...line, supplier: d.supplier, at: d.at })),
       );
-      const lot = [...demoKitchen.lots, ...delivered].find((l) => l.code === code);
+      const known = [...demoKitchen.lots, ...delivered];
+      // What was cut of a lot goes by the lot's code and the part; on paper it comes from where the lot came from.
+      const lot = known.find((l) => l.code === code) ?? known.find((l) => code.startsWith(`${l.code} `));
       if (lot === undefined) throw new Error(`no lot ${code}`);
       const { what, grams, arrivalC, note, supplier, at: arrived } = lot;
       return {
