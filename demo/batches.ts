@@ -66,8 +66,8 @@ const held: DemoBatch = {
       ],
       ['Roll in film', 'No bubbles under the film', 1, 1_235, tobin],
       ['Steam', 'Core before it goes in', 5.8, 1_240, tobin],
-      ['Steam', liftOut.label, 71.6, 1_275, tobin],
-      ['Ice water', 'Core when lifted from the ice', 4.3, 1_368, tobin],
+      ['Steam', liftOut.label, 71.6, 1_278, tobin],
+      ['Ice water', 'Core when lifted from the ice', 4.2, 1_378, tobin],
       ['Keep', coldRoom.label, 2.9, 1_385, tobin],
       ['Keep', 'Labelled: batch, use by, eggs, milk', 1, 1_386, tobin],
       ['Crisp in its own fat', hotCore.label, 79.1, 3_210, ines],
@@ -82,7 +82,7 @@ const held: DemoBatch = {
       channel: 'Core',
       rules: ['gb-70c-2min'],
       by: tobin,
-      min: 1_372,
+      min: 1_381,
     },
     {
       step: 'Ice water',
@@ -91,7 +91,7 @@ const held: DemoBatch = {
       channel: 'Core',
       rules: ['gb-chill-90min-8c'],
       by: tobin,
-      min: 1_374,
+      min: 1_383,
     },
   ],
   close: {
@@ -127,7 +127,7 @@ const thrownAway: DemoBatch = {
     ],
     ['Roll in film', 'No bubbles under the film', 1, 1_222, ines],
     ['Steam', 'Core before it goes in', 3, 1_228, ines],
-    ['Steam', liftOut.label, 47.9, 1_263, ines, 'Steamer never came above 96 °C.'],
+    ['Steam', liftOut.label, 49.2, 1_266, ines, 'Steamer never came above 96 °C.'],
   ]),
   logs: [
     {

@@ -236,7 +236,14 @@ eachStore('a kitchen and its dishes', (making) => {
       target: { referenceC: 50, zC: 50, min: 1 },
     };
     expect(await tried(seared)).toMatch(/^unsafe: .*70 °C for 2 minutes/);
-    expect(await tried({ startC: -2 })).toMatch(/^unsafe: .*not known .*ice is not modelled/);
+    const constant = {
+      shape: 'cylinder' as const,
+      diameterMm: 40,
+      layers: [{ name: 'meat', properties: { kWmK: 0.48, rhoKgM3: 1050, cpJkgK: 3500 } }],
+    };
+    expect(await tried({ startC: -2, body: constant })).toMatch(
+      /^unsafe: .*not known .*constant properties know no ice/,
+    );
     const slow = [
       { name: 'warm', mediumC: 45, hWm2K: 500, until: { min: 420 } },
       { name: 'steam', mediumC: 100, hWm2K: 1000, until: { min: 50 } },

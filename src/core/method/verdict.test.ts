@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { cook } from '../heat/cook.ts';
 import type { Body, CookProblem, CookResult } from '../heat/types.ts';
+import type { MixtureRule } from '../properties/mixture-conductivity.ts';
 import { heatingStageOf, historyAt, mediumAtEnd, restsOn, verdictOf } from './verdict.ts';
 
 const meat = { water: 0.66, protein: 0.15, fat: 0.16, carbohydrate: 0.015, fibre: 0, ash: 0.015 };
@@ -47,6 +48,20 @@ describe('verdictOf', () => {
     expect(verdict.doubts).toEqual(doubts);
     const short = problemOf(300, { doubts });
     expect(verdictOf(short, run(short), 2).word).toBe('short');
+  });
+
+  test('by a rule that conducts better than meat was measured to, nothing holds; by one that does not, it may', () => {
+    const by = (conductivityBy: MixtureRule) => {
+      const problem = problemOf(1500, {
+        body: { ...sphere, layers: sphere.layers.map((l) => ({ ...l, conductivityBy })) },
+      });
+      return verdictOf(problem, run(problem), 2);
+    };
+    for (const quick of ['parallel', 'maxwell-eucken', 'kopelman'] as const) {
+      expect(by(quick).word).toBe('unknown');
+      expect(by(quick).doubts[0]?.what).toMatch(/^meat conducts by .* comparison only/);
+    }
+    for (const rule of ['levy', 'perpendicular'] as const) expect(by(rule).word).toBe('holds');
   });
 
   test('a stage under a grill in cool air is the one that heats', () => {
