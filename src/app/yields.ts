@@ -167,12 +167,14 @@ function barOf(
         sharePct: p.sharePct,
         moneyPct: null,
       })),
+      pricedBreakdowns: 0,
       costBy: null,
     };
-  const paid = cuts.reduce((sum, c) => sum + (c.outcome.paid ?? 0), 0);
-  const known = paid > 0 && cuts.every((c) => c.outcome.paid !== null);
+  // Money is told by those breakdowns of which it is known what was paid.
+  const priced = new Set(cuts.filter((c) => (c.outcome.paid ?? 0) > 0));
   const found = new Map<string, { name: string; node: TreeNode; grams: number; cost: number }>();
-  for (const { nodes, outcome } of cuts) {
+  for (const cut of cuts) {
+    const { nodes, outcome } = cut;
     const byId = new Map(outcome.nodes.map((n) => [n.node, n]));
     for (const node of nodes) {
       const out = byId.get(node.id);
@@ -182,12 +184,12 @@ function barOf(
       found.set(key, {
         ...before,
         grams: before.grams + out.grams,
-        cost: before.cost + Math.max(0, out.cost ?? 0),
+        cost: before.cost + (priced.has(cut) ? Math.max(0, out.cost ?? 0) : 0),
       });
     }
   }
   const carried = [...found.values()].reduce((sum, f) => sum + f.cost, 0);
-  const rules = new Set(cuts.map((c) => c.outcome.costBy));
+  const rules = new Set([...priced].map((c) => c.outcome.costBy));
   const times = cuts.map((c) => c.at.getTime());
   return {
     species,
@@ -205,9 +207,10 @@ function barOf(
         // What the kitchen says today of a part it keeps; what leaves its food is thrown away.
         use: kept ? use(part?.use ?? node.use) : 'thrown away',
         sharePct: (100 * grams) / into,
-        moneyPct: known && carried > 0 ? (100 * cost) / carried : null,
+        moneyPct: carried > 0 ? (100 * cost) / carried : null,
       };
     }),
-    costBy: known && rules.size === 1 ? ([...rules][0] ?? null) : null,
+    pricedBreakdowns: priced.size,
+    costBy: rules.size === 1 ? ([...rules][0] ?? null) : null,
   };
 }

@@ -168,6 +168,8 @@ export const CarcassBar = z.strictObject({
       moneyPct: z.number().nullable(),
     }),
   ),
+  /** Of the breakdowns, those of which it is known what was paid: the money is told by them. */
+  pricedBreakdowns: z.int(),
   /** By which rule the money was carried; null where it is not known or not always the same. */
   costBy: CostBy.nullable(),
 });

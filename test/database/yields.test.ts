@@ -128,11 +128,12 @@ eachStore('yields', (making) => {
     const bars = await carcassBars(k.app, k.kitchen.id);
     for (const bar of bars) CarcassBar.parse(bar);
     const goose = bars.find((b) => b.species === 'goose')!;
-    expect(goose).toMatchObject({ from: 'breakdowns', breakdowns: 3, animals: 4, costBy: null });
+    expect(goose).toMatchObject({ from: 'breakdowns', breakdowns: 3, animals: 4, pricedBreakdowns: 1 });
     // 2 geese of 4 kg here, one of 4 and one of 5 kg brought in.
     expect(goose.parts.find((p) => p.name === 'breast')?.sharePct).toBeCloseTo((100 * 3_440) / 17_000, 9);
     expect(goose.parts.find((p) => p.name === 'feet')).toMatchObject({ use: 'thrown away' });
-    expect(goose.parts.every((p) => p.moneyPct === null)).toBe(true);
+    // What was brought in has no price: the money is of the one that was cut here, and is all of it.
+    expect(goose.parts.reduce((sum, p) => sum + (p.moneyPct ?? 0), 0)).toBeCloseTo(100, 9);
     expect(bars.find((b) => b.species === 'hare')).toMatchObject({
       from: 'named shares',
       parts: [expect.objectContaining({ name: 'saddle', sharePct: 30, moneyPct: null })],

@@ -18,6 +18,14 @@ import { say } from '../../parts/toast.tsx';
 import { useWidth } from '../../pictures/use-width.ts';
 import { PartDialog, partUses } from './part-dialog.tsx';
 
+/** Which breakdowns the money is of, and how it was carried. */
+const moneyWords = (bar: CarcassBar): string => {
+  if (bar.pricedBreakdowns === 0) return '';
+  const of =
+    bar.pricedBreakdowns === bar.breakdowns ? '' : ` of the ${bar.pricedBreakdowns} whose price is known`;
+  return ` Money${of} carried ${bar.costBy === null ? 'by more than one rule' : ruleWords[bar.costBy]}.`;
+};
+
 /** Every animal as one bar: what is sold, what is used, what is thrown away; by weight, and by money below it. */
 export function Parts() {
   const kitchen = useKitchen();
@@ -91,7 +99,7 @@ function Animal(props: {
   const caption =
     bar.from === 'named shares'
       ? 'Each part as long as its share of the dressed weight, as it was named here.'
-      : `${plainNumber(used, 1)} % used. From the latest ${bar.breakdowns === 1 ? 'breakdown' : `${bar.breakdowns} breakdowns`}, ${bar.animals} ${bar.animals === 1 ? 'animal' : 'animals'}${bar.until === null ? '' : `, up to ${moment(bar.until, kitchen.zone)}`}.${bar.costBy === null ? '' : ` Money carried ${ruleWords[bar.costBy]}.`}`;
+      : `${plainNumber(used, 1)} % used. From the latest ${bar.breakdowns === 1 ? 'breakdown' : `${bar.breakdowns} breakdowns`}, ${bar.animals} ${bar.animals === 1 ? 'animal' : 'animals'}${bar.until === null ? '' : `, up to ${moment(bar.until, kitchen.zone)}`}.${moneyWords(bar)}`;
   return (
     <section className="animal" ref={ref}>
       <h2>{bar.species}</h2>
