@@ -101,7 +101,7 @@ const cases: readonly Case[] = [
 export const example: Example = {
   title: 'Cooked joints in a chiller and in ice water, as they were measured',
   story: `Beef as a laboratory cooled it, cooked, in air and in water, and how long its middle took. Shapes and weights are the table's; composition is ours, and
-so is the coefficient: in air the formula for a cylinder at that speed with radiation and no drying, in water the one of our table of media. In air rolled joints agree and a slab is a fifth too slow; in water, where the inside decides, a rolled joint is too quick by an eighth to a quarter, and what is more than a fifth is said.`,
+so is the coefficient: in air the formula for a cylinder at that speed with radiation and no drying, in water the one of our table of media. In air rolled joints agree and a slab is a quarter too slow; in water, where the inside decides, a rolled joint is too quick by an eighth to over a quarter, and what is more than a fifth is said.`,
   equation: 'ρ·cp·∂T/∂t = div(k·grad T);  −k·∂T/∂n = h·(T − T_medium)',
   sources: ['james-james-2002', 'churchill-bernstein-1977'],
   run() {

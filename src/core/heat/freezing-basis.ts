@@ -52,9 +52,9 @@ export function freezingBasis(
         confidence: 'memory',
       },
       {
-        what: 'conductivity with ice by Levy, for meat within 10 %; mass and size stay as at the start, though ice swells a piece by some 6 %',
-        source: 'levy-1981',
-        confidence: 'memory',
+        what: 'conductivity with ice by the layer’s rule, ice counted with its water: by Levy’s within 2.1 % of frozen chicken as measured; mass and size stay as at the start, though ice swells a piece by some 6 %',
+        source: 'sweat-haugh-stadelman-1973',
+        confidence: 'secondary',
       },
     );
   if (frozen.length > 0 && lowest < coldestIce)
