@@ -22,6 +22,7 @@ import type { CoolingRule } from '../core/properties/rule.ts';
 import { findRule, rules } from '../core/properties/rules.ts';
 import { chillCautions } from './chill-cautions.ts';
 import { ChillInput, type MachineInput } from './chill-input.ts';
+import { refuseComparedOnly } from './compared-only.ts';
 import { inInputTerms, toBody } from './cook.ts';
 import { asRuleVerdict, RuleVerdict } from './judge.ts';
 import { nearNames } from './near-names.ts';
@@ -234,6 +235,7 @@ function through<T>(
 /** Runs `chill` from JSON to JSON. Throws `InputProblems` for anything wrong with the input. */
 export function runChill(json: unknown, { onProgress = () => {} }: ChillOptions = {}): ChillAnswer {
   const input = accept(ChillInput, json);
+  refuseComparedOnly(input.body);
   const body = toBody(input.body);
   const stage = { name: 'chill', until: { min: 0 }, ...input.stage };
   const chosen = coolingRules(input.rules);

@@ -1,7 +1,10 @@
 /** By which rule a layer conducts: what it is without being said, what another does, what the basis says, what is refused. */
 import { describe, expect, test } from 'vitest';
+import { runChill } from './chill.ts';
 import { runCook } from './cook.ts';
+import { runGentle } from './gentle.ts';
 import { InputProblems } from './problem.ts';
+import { studyOf } from './sure-input.ts';
 
 const composition = { water: 0.66, protein: 0.15, fat: 0.16, carbohydrate: 0.015, fibre: 0, ash: 0.015 };
 const input = (layer: object, startC = 4) => ({
@@ -11,9 +14,9 @@ const input = (layer: object, startC = 4) => ({
   target: { referenceC: 70, zC: 7.5, min: 2 },
 });
 const minutes = (layer: object, startC?: number) => runCook(input(layer, startC)).stages[0]?.endMin ?? 0;
-const refused = (bad: unknown): string[] => {
+const refused = (bad: unknown, run: (bad: unknown) => unknown = runCook): string[] => {
   try {
-    runCook(bad);
+    run(bad);
   } catch (error) {
     if (error instanceof InputProblems) return error.problems.map((p) => p.path);
     throw error;
@@ -38,6 +41,21 @@ describe('the rule of a layer’s conductivity', () => {
     expect(says({})[0]?.source).toBe('levy-1981');
     expect(says({ conductivityBy: 'parallel' })[0]?.what).toMatch(/parallel rule, as asked.*upper bound/);
   });
+  test.each(['parallel', 'maxwell-eucken', 'kopelman'])(
+    '%s, quicker than measured, has no verdict of its own and promises no minutes',
+    (conductivityBy) => {
+      const cook = input({ conductivityBy });
+      const body = cook.body;
+      const path = 'body.layers[0].conductivityBy';
+      expect(runCook(cook).lethality.passes).toBe(false);
+      expect(
+        refused({ body, startC: 75, stage: { medium: 'ice water' }, rules: ['gb-chill-90min-8c'] }, runChill),
+      ).toEqual([path]);
+      const bath = { name: 'bath', mediumC: { low: 62, high: 98 }, hWm2K: 500, until: { min: 60 } };
+      expect(refused({ ...cook, stages: [bath], atMostMin: 90 }, runGentle)).toEqual([path]);
+      expect(refused({ ...cook, startC: { low: 2, high: 6 }, confidence: 0.95 }, studyOf)).toEqual([path]);
+    },
+  );
   test('an unknown rule, and a rule beside constant properties, are refused by their path', () => {
     const path = 'body.layers[0].conductivityBy';
     expect(refused(input({ conductivityBy: 'guess' }))).toEqual([path]);

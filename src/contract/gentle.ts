@@ -4,6 +4,7 @@ import { lessThanUsual } from '../core/method/foreseen-rules.ts';
 import { type Gentle, gentleSearch, type Programme, type Step } from '../core/method/gentle.ts';
 import type { Basis } from '../core/sources.ts';
 import { StageInput } from './body.ts';
+import { refuseComparedOnly } from './compared-only.ts';
 import { CookInput, toProblem } from './cook.ts';
 import { cookingRules } from './cooking-rules.ts';
 import { accept, InputProblems } from './problem.ts';
@@ -116,6 +117,7 @@ interface Accepted {
 
 function accepted(raw: unknown): Accepted {
   const input = accept(GentleInput, raw);
+  refuseComparedOnly(input.body);
   const ranges = input.stages.flatMap((s, i) =>
     typeof s.mediumC === 'object' ? [{ i, range: s.mediumC }] : [],
   );

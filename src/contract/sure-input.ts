@@ -2,6 +2,7 @@
 import { z } from 'zod';
 import { cutAt, type SpreadKind } from '../core/method/sure-surface.ts';
 import { media, mediumNamed } from '../core/properties/media.ts';
+import { refuseComparedOnly } from './compared-only.ts';
 import { CookInput, toProblem } from './cook.ts';
 import { accept, InputProblems, type Problem, pathText } from './problem.ts';
 import { boilingOf } from './surroundings.ts';
@@ -215,6 +216,7 @@ export function studyOf(input: unknown): Study {
   );
   const spreads: Omit<Variable, 'shared'>[] = [];
   const nominal = accept(CookInput, found(plain, [], spreads));
+  refuseComparedOnly(nominal.body);
   const stage = stageOf(nominal, wanted);
   if (thickerMm !== undefined) spreads.push(variableOf(['thickerMm'], thickerMm));
   const error = typeof probeErrorC === 'number' ? { mean: 0, sd: probeErrorC } : probeErrorC;
