@@ -11,7 +11,7 @@ const widths = [
 
 async function settled(page: Page): Promise<void> {
   await expect(page.locator('main h1').first()).toBeVisible();
-  await expect(page.getByText(/^(Opening|Reading|Working it out)/)).toHaveCount(0, { timeout: 20_000 });
+  await expect(page.getByText(/^(Opening|Reading|Working it out)\b/)).toHaveCount(0, { timeout: 20_000 });
 }
 
 async function look(page: Page, url: string, where: string): Promise<void> {

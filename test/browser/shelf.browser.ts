@@ -175,7 +175,7 @@ test('a head is stopped, asked about, answered, signed; what is refused later st
 test('the shelf: what runs out first, what may not be used and why', async ({ page, server, request }) => {
   const { kitchen, person, post, lot, move, dish, day } = await openKitchen(request, server.url);
   await comeIn(page, kitchen, person);
-  const [good, past, bin, frozen, open] = await Promise.all(
+  const [good, past, , frozen, open] = await Promise.all(
     ['N-GOOD', 'N-PAST', 'N-BIN', 'N-COLD', 'N-OPEN'].map(lot),
   );
   await move(good!.id, 'use-by shortened', { useBy: day(2) });

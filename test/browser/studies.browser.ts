@@ -60,7 +60,7 @@ test('warming through: not known until it is worked out, then from the freezer, 
 });
 
 test('how large and how many the chill takes', async ({ page, server }) => {
-  await open(page, server.url, /trotter/i, 'chill');
+  await open(page, server.url, /heart/i, 'chill');
   const panel = page.getByRole('region', { name: 'How large, how many' });
   await panel.getByRole('button', { expanded: false }).first().click();
   const fields = page.locator('#chill-size-fields');

@@ -14,6 +14,7 @@ import { moment } from '../../parts/moment.ts';
 import { money } from '../../parts/money.ts';
 import { NumberField, unsettledIn } from '../../parts/number-field.tsx';
 import { Problem } from '../../parts/problem.tsx';
+import { ScrollAcross } from '../../parts/scroll-across.tsx';
 import { say } from '../../parts/toast.tsx';
 import { useWidth } from '../../pictures/use-width.ts';
 import { PartDialog, partUses } from './part-dialog.tsx';
@@ -127,7 +128,7 @@ function PartTable(props: { readonly parts: readonly Part[]; readonly onOpen: (p
   const kitchen = useKitchen();
   const unsaid = <span className="quiet">not said</span>;
   return (
-    <div className="scroll-x">
+    <ScrollAcross label={`Table: parts of ${props.parts[0]?.species ?? 'the animal'}`}>
       <table>
         <thead>
           <tr>
@@ -166,7 +167,7 @@ function PartTable(props: { readonly parts: readonly Part[]; readonly onOpen: (p
           ))}
         </tbody>
       </table>
-    </div>
+    </ScrollAcross>
   );
 }
 

@@ -4,6 +4,7 @@ import { at } from '../../addresses.ts';
 import { useKitchen } from '../../kitchen.tsx';
 import { Caution } from '../../parts/caution.tsx';
 import './checks.css';
+import { ScrollAcross } from '../../parts/scroll-across.tsx';
 
 /** Computed numbers and short names stand in asterisks there. */
 const plain = (text: string) => text.replaceAll('*', '');
@@ -38,7 +39,7 @@ export function Checks() {
       </header>
       <section className="stack" aria-labelledby="checks-had">
         <h2 id="checks-had">How the published number was had</h2>
-        <div className="scroll-x">
+        <ScrollAcross label="Table: how the published number was had">
           <table>
             <thead>
               <tr>
@@ -63,11 +64,11 @@ export function Checks() {
               ))}
             </tbody>
           </table>
-        </div>
+        </ScrollAcross>
       </section>
       <section className="stack" aria-labelledby="checks-subjects">
         <h2 id="checks-subjects">By subject</h2>
-        <div className="scroll-x">
+        <ScrollAcross label="Table: checks by subject">
           <table>
             <thead>
               <tr>
@@ -92,7 +93,7 @@ export function Checks() {
               ))}
             </tbody>
           </table>
-        </div>
+        </ScrollAcross>
       </section>
       <section className="stack" aria-labelledby="checks-differs">
         <h2 id="checks-differs">Where it does not agree, and why</h2>

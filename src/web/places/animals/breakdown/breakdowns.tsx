@@ -10,6 +10,7 @@ import { Problem } from '../../../parts/problem.tsx';
 import { Verdict } from '../../../parts/verdict.tsx';
 import { WaitingBar } from '../../line/waiting-bar.tsx';
 import './breakdown.css';
+import { ScrollAcross } from '../../../parts/scroll-across.tsx';
 
 /** Every breakdown, the open ones first. */
 export function Breakdowns() {
@@ -74,7 +75,7 @@ function List({
   return (
     <section className="stack">
       <h2>{title}</h2>
-      <div className="scroll-x">
+      <ScrollAcross label="Table: breakdowns">
         <table>
           <thead>
             <tr>
@@ -124,7 +125,7 @@ function List({
             ))}
           </tbody>
         </table>
-      </div>
+      </ScrollAcross>
     </section>
   );
 }

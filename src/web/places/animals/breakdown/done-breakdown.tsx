@@ -12,6 +12,7 @@ import { Caution } from '../../../parts/caution.tsx';
 import { Figure } from '../../../parts/figure.tsx';
 import { moment } from '../../../parts/moment.ts';
 import { money } from '../../../parts/money.ts';
+import { ScrollAcross } from '../../../parts/scroll-across.tsx';
 import { useWidth } from '../../../pictures/use-width.ts';
 import { BreakdownHead } from './breakdown-head.tsx';
 
@@ -60,7 +61,7 @@ export function DoneBreakdown({ breakdown }: { readonly breakdown: Breakdown }) 
           caption={`${mass(standing.inGrams)} went in; ${plainNumber(standing.usedPct, 1)} % of it is used; ${mass(standing.unaccountedGrams)} is in none of the parts.`}
         />
       )}
-      <div className="scroll-x">
+      <ScrollAcross label="Table: what came out">
         <table>
           <caption>What came out</caption>
           <thead>
@@ -102,7 +103,7 @@ export function DoneBreakdown({ breakdown }: { readonly breakdown: Breakdown }) 
             })}
           </tbody>
         </table>
-      </div>
+      </ScrollAcross>
       {standing.warnings.length === 0 ? null : (
         <ul>
           {standing.warnings.map((w) => (

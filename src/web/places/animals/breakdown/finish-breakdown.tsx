@@ -9,6 +9,7 @@ import { Button } from '../../../parts/button.tsx';
 import { TextField } from '../../../parts/field.tsx';
 import { money } from '../../../parts/money.ts';
 import { Problem } from '../../../parts/problem.tsx';
+import { ScrollAcross } from '../../../parts/scroll-across.tsx';
 import { say } from '../../../parts/toast.tsx';
 import { WaitingBar } from '../../line/waiting-bar.tsx';
 import { BreakdownHead } from './breakdown-head.tsx';
@@ -169,7 +170,7 @@ function Rules(props: {
           </label>
         ))}
       </fieldset>
-      <div className="scroll-x">
+      <ScrollAcross label="Table: cost of each part by each rule">
         <table>
           <caption>
             {previews[0]?.paid === null || previews[0] === undefined
@@ -204,7 +205,7 @@ function Rules(props: {
             ))}
           </tbody>
         </table>
-      </div>
+      </ScrollAcross>
       {warnings.length === 0 ? null : (
         <ul>
           {warnings.map((w) => (

@@ -23,6 +23,7 @@ import { asWeighing, type Line, type Live, liveOf, useBreakdown, useScale } from
 import { type Typed, WeighField } from './weigh-field.tsx';
 import { beside, type Item, itemsOf, nextOpen, type Way } from './weigh-order.ts';
 import './breakdown.css';
+import { ScrollAcross } from '../../../parts/scroll-across.tsx';
 
 /** A breakdown: at the scale while it is open, as it was finished afterwards. */
 export function BreakdownScreen({ breakdownId }: { readonly breakdownId: string }) {
@@ -296,7 +297,7 @@ function Places(props: {
   const { breakdown, live, items, weighed, current } = props;
   const kitchen = useKitchen();
   return (
-    <div className="scroll-x places-all">
+    <ScrollAcross label="Table: places of the tree" className="places-all">
       <table className="places">
         <caption>Everything it is cut into</caption>
         <thead>
@@ -354,6 +355,6 @@ function Places(props: {
           })}
         </tbody>
       </table>
-    </div>
+    </ScrollAcross>
   );
 }

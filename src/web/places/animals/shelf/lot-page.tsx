@@ -14,6 +14,7 @@ import { Figure } from '../../../parts/figure.tsx';
 import { moment } from '../../../parts/moment.ts';
 import { money } from '../../../parts/money.ts';
 import { Problem } from '../../../parts/problem.tsx';
+import { ScrollAcross } from '../../../parts/scroll-across.tsx';
 import { Verdict } from '../../../parts/verdict.tsx';
 import { useWidth } from '../../../pictures/use-width.ts';
 import { lawWords } from '../../dishes/stage-words.ts';
@@ -251,7 +252,7 @@ function Moves({ lot }: { readonly lot: ShelfLotDetail }) {
   return (
     <section className="stack">
       <h3>What was done with it</h3>
-      <div className="scroll-x">
+      <ScrollAcross label="Table: what was done with it">
         <table>
           <thead>
             <tr>
@@ -289,7 +290,7 @@ function Moves({ lot }: { readonly lot: ShelfLotDetail }) {
             ))}
           </tbody>
         </table>
-      </div>
+      </ScrollAcross>
     </section>
   );
 }

@@ -4,6 +4,7 @@ import { compareSpecifications } from '../../../../contract/specification-lines.
 import { useUnits } from '../../../kitchen.tsx';
 import { Choice } from '../../../parts/choice.tsx';
 import { Tick } from '../../../parts/field.tsx';
+import { ScrollAcross } from '../../../parts/scroll-across.tsx';
 
 const words = { same: 'as before', new: 'new', gone: 'no longer asked', changed: 'changed' } as const;
 
@@ -40,7 +41,7 @@ export function CompareVersions({ specification }: { readonly specification: Spe
       {shown.length === 0 ? (
         <p>Nothing: the two ask for the same.</p>
       ) : (
-        <div className="scroll-x">
+        <ScrollAcross label="Table: the two versions">
           <table className="compare">
             <thead>
               <tr>
@@ -61,7 +62,7 @@ export function CompareVersions({ specification }: { readonly specification: Spe
               ))}
             </tbody>
           </table>
-        </div>
+        </ScrollAcross>
       )}
     </section>
   );

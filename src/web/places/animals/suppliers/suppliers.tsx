@@ -8,6 +8,7 @@ import { Button } from '../../../parts/button.tsx';
 import { EmptyPlace } from '../../../parts/empty-place.tsx';
 import { TextField } from '../../../parts/field.tsx';
 import { Problem } from '../../../parts/problem.tsx';
+import { ScrollAcross } from '../../../parts/scroll-across.tsx';
 import { say } from '../../../parts/toast.tsx';
 
 /** Who the animals come from. */
@@ -31,7 +32,7 @@ export function Suppliers() {
           <p>A lot names its supplier, so that a plate can be followed back to the farm.</p>
         </EmptyPlace>
       ) : (
-        <div className="scroll-x">
+        <ScrollAcross label="Table: suppliers">
           <table>
             <thead>
               <tr>
@@ -54,7 +55,7 @@ export function Suppliers() {
               ))}
             </tbody>
           </table>
-        </div>
+        </ScrollAcross>
       )}
       {adding ? (
         <AddSupplier onDone={() => setAdding(false)} />

@@ -9,6 +9,7 @@ import { Button } from '../../../parts/button.tsx';
 import { Choice } from '../../../parts/choice.tsx';
 import { money } from '../../../parts/money.ts';
 import { NumberField, unsettledIn } from '../../../parts/number-field.tsx';
+import { ScrollAcross } from '../../../parts/scroll-across.tsx';
 import { say } from '../../../parts/toast.tsx';
 
 const wageKey = (kitchenId: string) => `fq.wage.${kitchenId}`;
@@ -61,7 +62,7 @@ export function UsableCost({ answer }: { readonly answer: YieldsAnswer }) {
       ) : (
         <Losses key={record.id} part={record} />
       )}
-      <div className="scroll-x">
+      <ScrollAcross label="Table: what a kilogram to serve costs">
         <table>
           <caption>Cost of a kilogram that can be served</caption>
           <thead>
@@ -87,7 +88,7 @@ export function UsableCost({ answer }: { readonly answer: YieldsAnswer }) {
             ))}
           </tbody>
         </table>
-      </div>
+      </ScrollAcross>
     </section>
   );
 }

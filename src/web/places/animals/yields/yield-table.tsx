@@ -5,6 +5,7 @@ import { useKitchen } from '../../../kitchen.tsx';
 import { confidenceWord } from '../../../parts/basis.tsx';
 import { Figure } from '../../../parts/figure.tsx';
 import { money } from '../../../parts/money.ts';
+import { ScrollAcross } from '../../../parts/scroll-across.tsx';
 import { useWidth } from '../../../pictures/use-width.ts';
 
 const percent = (x: number) => `${plainNumber(x, x < 10 ? 2 : 1)} %`;
@@ -29,7 +30,7 @@ export function YieldTable({ answer }: { readonly answer: YieldsAnswer }) {
           table="none"
         />
       )}
-      <div className="scroll-x">
+      <ScrollAcross label="Table: what each part gives">
         <table className="yields">
           <caption>In per cent of what went on the table</caption>
           <thead>
@@ -60,7 +61,7 @@ export function YieldTable({ answer }: { readonly answer: YieldsAnswer }) {
             ))}
           </tbody>
         </table>
-      </div>
+      </ScrollAcross>
       <PublishedFigures answer={answer} />
     </section>
   );
