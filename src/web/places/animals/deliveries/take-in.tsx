@@ -47,7 +47,7 @@ export function TakeIn() {
   const suppliers = useOperation('suppliers', { params });
   const specifications = useOperation('specifications', { params });
   const parts = useOperation('parts', { params });
-  const shelf = useOperation('shelf', { params });
+  const lots = useOperation('lots', { params });
   const { draft, change, drop, kept } = useKeptDelivery(kitchen.id, () =>
     emptyDraft(newId(), from, new Date().toISOString()),
   );
@@ -59,7 +59,8 @@ export function TakeIn() {
   const content = chosen?.version.content ?? null;
   const outdated =
     typeof draft.versionId === 'string' && specifications.data !== undefined && chosen === undefined;
-  const codes = (shelf.data ?? []).map((l) => l.code);
+  // What is used up has had its code too.
+  const codes = (lots.data ?? []).map((l) => l.code);
   const nextCode = (lines: readonly DraftLine[]) =>
     nextLotCode(new Date(), kitchen.zone, [...codes, ...lines.map((l) => l.code)]);
   const choose = (versionId: string | null) => {
@@ -83,14 +84,14 @@ export function TakeIn() {
   };
   // One specification in force comes up by itself.
   const only = offered.length === 1 ? offered[0]?.version.id : undefined;
-  const ready = specifications.data !== undefined && shelf.data !== undefined;
+  const ready = specifications.data !== undefined && lots.data !== undefined;
   // biome-ignore lint/correctness/useExhaustiveDependencies: once for each supplier
   useEffect(() => {
     if (ready && draft.supplierId !== '' && draft.versionId === undefined && only !== undefined) choose(only);
   }, [ready, draft.supplierId, draft.versionId, only]);
 
   if (suppliers.data === undefined || !ready) {
-    const error = suppliers.error ?? specifications.error ?? shelf.error;
+    const error = suppliers.error ?? specifications.error ?? lots.error;
     return error === null ? <p className="quiet">Reading who delivers…</p> : <Problem error={error} />;
   }
   if (suppliers.data.length === 0)
