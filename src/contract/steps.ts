@@ -5,6 +5,7 @@
 import { z } from 'zod';
 import { BodyInput, ProfilePointInput, StageInput, TargetInput } from './body.ts';
 import { CuredPiece, CureRest, CuringSalt } from './cure-parts.ts';
+import { LineOf } from './pantry.ts';
 import {
   Composition,
   celsius,
@@ -74,10 +75,44 @@ export const RinseStep = z.strictObject({
   dryMin: minutes(),
 });
 
+/** What a heat treatment leaves of the alcohol: the published treatments (core/filling/evaporation.ts holds the figures). */
+export const AlcoholTreatment = z.enum([
+  'added to boiling liquid, off the heat',
+  'flamed',
+  'no heat, overnight',
+  'baked 25 min, not stirred in',
+  'simmered 15 min',
+  'simmered 30 min',
+  'simmered 60 min',
+  'simmered 90 min',
+  'simmered 120 min',
+  'simmered 150 min',
+]);
+
 export const MixLine = z.strictObject({
   ingredient: Text(),
+  /** What it is: the pantry knows the rest, as it stands today. Absent: only what the line itself says. */
+  of: LineOf.optional(),
+  /** An ingredient of the kitchen's own, as older methods name it: read as `of` where there is none. */
   ingredientId: Id.optional(),
+  /** Weighed in, for the mix as it is written. */
   g: grams(),
+  /** How it was meant, where not by weight: the weight follows when the mix is scaled. */
+  amount: z
+    .discriminatedUnion('by', [
+      z.strictObject({ by: z.literal('pct of the meat'), pct: z.number().min(0).max(1_000) }),
+      z.strictObject({ by: z.literal('per piece'), g: grams(100_000) }),
+    ])
+    .optional(),
+  /** Counts as the meat that percentages are taken of. */
+  meat: z.literal(true).optional(),
+  /** Cooked down before it goes in: what is left of its weight, and what was done to its alcohol. */
+  reduced: z
+    .strictObject({ toPct: z.number().min(0.1).max(100), alcohol: AlcoholTreatment.optional() })
+    .optional(),
+  /** Named in the dish's name, or what it is bought for: its quantity is declared. */
+  declared: z.literal(true).optional(),
+  /** As measured here, over what the pantry has. */
   composition: Composition.optional(),
   /** Salt within the ash, as a fraction of the line's weight, where known. */
   salt: z.number().min(0).max(1).optional(),
@@ -91,6 +126,9 @@ export const MixStep = z.strictObject({
   ...common,
   lines: z.array(MixLine).max(100),
   maxC: celsius(-5, 40),
+  /** Smallest step of the scale that it is weighed on [g]; absent: 1 g. Salt and cure may have a finer one. */
+  scaleStepG: z.number().min(0.01).max(100).optional(),
+  fineScaleStepG: z.number().min(0.001).max(10).optional(),
 });
 
 export const FillStep = z.strictObject({
