@@ -40,6 +40,10 @@ const common = {
   how: Note(2_000),
   /** Minutes of somebody's hands. */
   handsMin: minutes(),
+  /** Whose hands: a grade of the kitchen's rates; absent: the first of them. */
+  grade: Text(40).optional(),
+  /** What the step takes from the weight that goes into it, %, as weighed here; negative where it takes up. Absent: as it is reckoned. */
+  lossPct: z.number().min(-300).max(99).optional(),
   asks: z.array(Ask).max(20),
 };
 
@@ -47,6 +51,9 @@ export const TrimStep = z.strictObject({
   kind: z.literal('trim'),
   ...common,
   part: Text(),
+  /** The part on the shelf that it is, by which it has its price. */
+  of: LineOf.optional(),
+  /** For the batch as it is written, as bought. */
   weightG: grams(),
   yieldPct: percent(),
 });
@@ -104,6 +111,8 @@ export const MixLine = z.strictObject({
       z.strictObject({ by: z.literal('per piece'), g: grams(100_000) }),
     ])
     .optional(),
+  /** What comes from the steps before (trimmed, cured, cooked): weighed in again, not bought again. */
+  carried: z.literal(true).optional(),
   /** Counts as the meat that percentages are taken of. */
   meat: z.literal(true).optional(),
   /** Cooked down before it goes in: what is left of its weight, and what was done to its alcohol. */
@@ -139,6 +148,8 @@ export const FillStep = z.strictObject({
   profile: z.array(ProfilePointInput).min(2).max(60),
   skinMm: millimetres(0, 50),
   gramsPerPiece: grams(100_000),
+  /** How many pieces the batch as written makes; absent: as many whole ones as the mix gives. */
+  pieces: z.int().min(1).max(10_000).optional(),
   headSpacePct: percent(),
   /** How much the filling swells in the heat, % of its volume, as the kitchen has measured it. */
   swellPct: percent().optional(),
