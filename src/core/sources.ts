@@ -742,6 +742,11 @@ export const sources: Record<string, Source> = {
       'US Department of Agriculture, Agricultural Research Service, Nutrient Data Laboratory. USDA National Nutrient Database for Standard Reference, Release 28 (September 2015): refuse and unit-weight records.',
     year: 2015,
   },
+  'usda-cooking-yields-2014': {
+    citation:
+      'US Department of Agriculture, Agricultural Research Service, Nutrient Data Laboratory (2014). USDA Table of Cooking Yields for Meat and Poultry, Release 2. Table 1; a selection of it, read in a copy.',
+    year: 2014,
+  },
   'ahdb-pork-yield-guide': {
     citation:
       'Agriculture and Horticulture Development Board. Pork yield guide (undated brochure; one pig of 111.5 kg).',
