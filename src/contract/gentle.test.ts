@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { dominates } from '../core/method/gentle.ts';
 import { judge } from '../core/microbes/judge.ts';
@@ -89,6 +90,24 @@ describe('runGentle', () => {
     expect(hurried.recommendedTwoSteps).not.toBeNull();
     expect(hurried.recommendedTwoSteps?.overcookedPct).toBeLessThan(hurried.recommended?.overcookedPct ?? 0);
     expect(passesAgain(hurried.recommendedTwoSteps?.steps ?? [])).toBe(true);
+  });
+
+  test('what is lost is never more than the water that is in the piece', () => {
+    fc.assert(
+      fc.property(fc.double({ min: 0.02, max: 0.8, noNaN: true }), (water) => {
+        const rest = 1 - water;
+        const composition = { water, protein: 0, fat: 0, carbohydrate: 0, fibre: 0, ash: 0 };
+        const fat = { ...composition, fat: 0.9 * rest, protein: 0.1 * rest };
+        const body = { ...cylinder().body, layers: [{ name: 'fat', composition: fat }] };
+        const { front, twoSteps } = runGentle(cylinder({ body, atMostMin: 300, twoSteps: false }));
+        expect(front.length).toBeGreaterThan(0);
+        for (const p of [...front, ...twoSteps]) {
+          expect(p.meanLossPct).toBeLessThanOrEqual(100 * water * (1 + 1e-9));
+          expect(p.saltedLossPct).toBeLessThanOrEqual(100 * water * (1 + 1e-9));
+        }
+      }),
+      { numRuns: 6 },
+    );
   });
 
   test('too little time is an answer, and nothing is offered', () => {

@@ -38,7 +38,7 @@ const point = {
   mediumC: number,
   min: number,
   overcookedPct: number,
-  /** Water no longer held by unsalted lean meat at rest, % of the raw weight: the most that can be lost. */
+  /** Water no longer held by unsalted lean meat at rest, no more than is in the piece, % of the raw weight: the most that can be lost. */
   meanLossPct: number,
   /** Loss of a ground meat with 2 % salt, as measured: the other end. */
   saltedLossPct: number,
@@ -238,7 +238,7 @@ function basisOf(cook: CookInput, rules: ReturnType<typeof cookingRules>, overco
       confidence: 'secondary',
     },
     {
-      what: 'loss: water that unsalted lean beef no longer holds at the hottest each place has been, when it has had time to settle: the most that can be lost; fat and skin are counted as lean',
+      what: 'loss: water that unsalted lean beef no longer holds at the hottest each place has been, when it has had time to settle: the most that can be lost; fat and skin are counted as lean, but no more than the water that is in the piece',
       source: 'van-der-sman-2007',
       confidence: 'secondary',
     },

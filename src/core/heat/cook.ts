@@ -1,6 +1,6 @@
 /** Temperature and lethality in a body through its stages: the engine's one verb. */
 import { Contradiction } from '../errors.ts';
-import { choiOkosRange } from '../properties/food-components.ts';
+import { choiOkosRange, normalised } from '../properties/food-components.ts';
 import { checkProblem, limits } from './check.ts';
 import { type ColdSpot, coldSpotOf, surfaceBeside } from './cold-spot.ts';
 import { Conduction } from './conduction.ts';
@@ -17,6 +17,7 @@ import { valueAt } from './record.ts';
 import { surroundedBy } from './surface.ts';
 import { surfaceBasis } from './surface-basis.ts';
 import type { Basis, CookOptions, CookProblem, CookResult, StageResult } from './types.ts';
+import { bounded, type Wet } from './water.ts';
 
 export { Cancelled };
 
@@ -73,7 +74,7 @@ export function cook(problem: CookProblem, options: CookOptions = {}): CookResul
     problem.alsoLeast,
   );
   const startField = march.T;
-  const ends: StageEnd[] = problem.stages.map((stage) => march.run(stage));
+  const asWet: StageEnd[] = problem.stages.map((stage) => march.run(stage));
   checkBounded(problem, march, Math.max(1, coarse ? 4 : 0));
 
   const spot = coldSpotOf(mesh, conduction.exposed, march.P);
@@ -96,7 +97,14 @@ export function cook(problem: CookProblem, options: CookOptions = {}): CookResul
     ice: conduction.iceShare,
   });
   const lethality = lethalityAt(march.steps, spot.weights, target);
-  const mass = massOf(conduction, problem);
+  const wet = wetOf(conduction, problem);
+  const dried = bounded(
+    asWet.map(({ water }) => water?.lost ?? 0),
+    wet.water,
+  );
+  const ends = asWet.map((end, i) =>
+    end.water === undefined ? end : { ...end, water: { ...end.water, lost: dried[i] } },
+  );
   const stored = march.stored();
   const imbalance = stored - march.storedAtStart - march.supplied;
   // What is exchanged in the first instant is less than the digits of what is stored: it is held against those.
@@ -124,10 +132,11 @@ export function cook(problem: CookProblem, options: CookOptions = {}): CookResul
       : { readings: probePlaces.map((place) => readingsAt(march.steps, place, at, problem.start)) }),
     mesh: { shape: mesh.shape, nu: mesh.nu, nv: mesh.nv, x: mesh.x, y: mesh.y, interfaces: mesh.interfaces },
     frames: options.frames ? framesOf(march.steps, startField, options.frames.count) : [],
-    mass,
+    mass: wet.mass,
+    water: wet.water,
     area: conduction.area.reduce((sum, a) => sum + a, 0),
     steps: march.steps.length,
-    basis: basisOf(problem, materials, march, ends, mass),
+    basis: basisOf(problem, materials, march, surfaceBasis(problem, asWet, wet, march.highest)),
   };
 }
 
@@ -182,16 +191,24 @@ function stageResult(end: StageEnd, spot: ColdSpot, surface: number, share: Floa
   };
 }
 
-function massOf(conduction: Conduction, problem: CookProblem): number {
-  return conduction.volumeOf().reduce((sum, v, m) => sum + v * conduction.materials[m].rho(problem.start), 0);
+/** Mass and the water in it; of constant properties nobody knows how much of it is water, so it is all counted. */
+function wetOf(conduction: Conduction, { body, start }: CookProblem): Wet {
+  let mass = 0;
+  let water = 0;
+  conduction.volumeOf().forEach((v, m) => {
+    const kg = v * conduction.materials[m].rho(start);
+    const { material } = body.layers[m];
+    mass += kg;
+    water += 'composition' in material ? kg * normalised(material.composition).water : kg;
+  });
+  return { mass, water };
 }
 
 function basisOf(
   problem: CookProblem,
   materials: readonly Material[],
   march: March,
-  ends: readonly StageEnd[],
-  mass: number,
+  surface: readonly Basis[],
 ): Basis[] {
   const { layers } = problem.body;
   const basis: Basis[] = [];
@@ -216,7 +233,7 @@ function basisOf(
     source: 'carslaw-jaeger-1959',
     confidence: 'computed',
   });
-  basis.push(...surfaceBasis(problem, ends, mass, march.highest));
+  basis.push(...surface);
   basis.push({
     what: `lethality as 10^((T − ${problem.target.reference} °C)/${problem.target.z} °C) integrated over time`,
     source: 'bigelow-1921',

@@ -121,8 +121,25 @@ export function materialOf(layer: Layer, path = 'layer', span?: Span): Material 
   const food = normalised(layer.material.composition, `${path}.composition`);
   const rule = ruleOf(layer);
   const point = freezingPointOf(layer, path);
-  if (span !== undefined && point !== undefined && span.lowest < point)
-    return freezingMaterial(layer.name, food, point, rule, span);
+  const freezes = span !== undefined && point !== undefined && span.lowest < point;
+  const material = freezes
+    ? freezingMaterial(layer.name, food, point, rule, span)
+    : plainMaterial(layer.name, food, rule);
+  conductingBy(material.table, layer.conducts);
+  return material;
+}
+
+/** Every conductivity of a table, and its slope, times a factor. */
+function conductingBy(table: Float64Array, factor = 1): void {
+  if (factor === 1) return;
+  for (let i = 0; i < table.length; i += stride) {
+    table[i] *= factor;
+    table[i + 1] *= factor;
+  }
+}
+
+function plainMaterial(name: string, food: Composition, rule: MixtureRule): Material {
+  const { low, step } = tableRange;
   // Beyond what the functions cover they are looked up at the nearer end.
   const within = (C: number) => Math.min(choiOkosRange.high, Math.max(choiOkosRange.low, C));
   const rho = (C: number) => density(food, within(C));
@@ -130,7 +147,7 @@ export function materialOf(layer: Layer, path = 'layer', span?: Span): Material 
     k: held((C) => conductivity(food, C, rule), within),
     c: held((C) => rho(C) * specificHeat(food, C), within),
   });
-  return { name: layer.name, low, step, cells: plainCells, table, rho, composed: true };
+  return { name, low, step, cells: plainCells, table, rho, composed: true };
 }
 
 /** A function that is not worked out again while `within` leaves its argument where it was. */

@@ -26,6 +26,8 @@ export interface Layer {
   readonly freezesAs?: string;
   /** How the conductivities of its components are put together; Levy where it is not said. Constant properties have none. */
   readonly conductivityBy?: MixtureRule;
+  /** What its conductivity is multiplied by, where it is asked what an error of the rule would do; 1 where it is not said. */
+  readonly conducts?: number;
 }
 
 export interface ProfilePoint {
@@ -237,6 +239,8 @@ export interface CookResult {
   readonly frames: readonly Frame[];
   /** Mass of the body [kg] (per metre for cylinder and block, per m² for slab). */
   readonly mass: number;
+  /** Water in it [kg, as the mass]; of constant properties nobody knows, so that all of their mass is counted. */
+  readonly water: number;
   /** Surface that is exposed [m², as the mass]. */
   readonly area: number;
   readonly steps: number;

@@ -35,3 +35,29 @@ export function waterWithin(steps: readonly StepRecord[], law: SurfaceLaw, body:
     }
   return { lost, settled };
 }
+
+/** A body as far as its water goes: how much there is [kg, as its mass], and its mass. */
+export interface Wet {
+  readonly mass: number;
+  readonly water: number;
+}
+
+/**
+ * What dries off in each stage, no more altogether than there is [kg, as the mass].
+ *
+ *     lost_i ≤ water there − what the stages before it took
+ *
+ * @param lost in each stage, as a surface would lose it that never dries out, ≥ 0
+ * @param there all that there is, ≥ 0
+ * Assumes that what settled has dripped off. Checked: never more than there is, and nothing is changed where it is less (property test).
+ * @example bounded([0.3, 0.5, 0.4], 0.7)[1] // → 0.4
+ * Source: own-computation
+ */
+export function bounded(lost: readonly number[], there: number): number[] {
+  let left = there;
+  return lost.map((kg) => {
+    const own = Math.min(kg, left);
+    left -= own;
+    return own;
+  });
+}

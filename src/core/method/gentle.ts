@@ -20,7 +20,7 @@ export interface Programme {
   readonly s: number;
   /** Share of the piece that has been hotter than what counts as overcooked [-]. */
   readonly overcooked: number;
-  /** Water no longer held, mean over the piece, unsalted lean meat at rest [kg/kg]: the most that can be lost. */
+  /** Water no longer held, mean over the piece, unsalted lean meat at rest, no more than is in it [kg/kg]: the most that can be lost. */
   readonly loss: number;
   /** Loss of a ground meat with 2 % salt, mean over the piece [kg/kg]. */
   readonly saltedLoss: number;
@@ -114,6 +114,9 @@ interface Rough {
   readonly loss: number;
 }
 
+/** Losses are those of lean meat: what has less water in it, fat or a dried skin, loses no more than that. */
+const noMoreThanThere = (loss: number, { water, mass }: CookResult) => Math.min(loss, water / mass);
+
 class Kitchen {
   runs = 0;
   constructor(private readonly order: GentleOrder) {}
@@ -153,8 +156,8 @@ class Kitchen {
       steps,
       s: steps.reduce((sum, step) => sum + step.s, 0),
       overcooked: over,
-      loss,
-      saltedLoss,
+      loss: noMoreThanThere(loss, result),
+      saltedLoss: noMoreThanThere(saltedLoss, result),
       core: historyAt(history.t, history.coldSpot, out),
       lethality,
       red: myoglobinLeft(history.t, history.coldSpot),
@@ -182,7 +185,13 @@ class Kitchen {
       (C) => (C > overcooked ? 1 : 0),
       waterLost,
     ]);
-    return { first, medium, s: first.s + then.end - then.start, overcooked: over, loss };
+    return {
+      first,
+      medium,
+      s: first.s + then.end - then.start,
+      overcooked: over,
+      loss: noMoreThanThere(loss, result),
+    };
   }
 
   /** A programme whose last step is lengthened by tenths of a minute until the fine engine passes it; null where it gets too long. */
