@@ -1,5 +1,6 @@
 /** Weight through a method: what goes into each step, what comes out, how many pieces and portions it makes. */
 import { OutOfRange } from '../errors.ts';
+import { piecesFrom } from '../filling/casing.ts';
 
 /** A weight, a share or a count that is not known to the gram. */
 export interface Spread {
@@ -145,7 +146,7 @@ export function weightsThrough(method: readonly WeightStep[]): MethodWeights {
         }
         break;
       case 'fill': {
-        const whole = step.perPiece > 0 ? Math.floor(filling / step.perPiece + 1e-9) : 0;
+        const whole = step.perPiece > 0 ? piecesFrom(filling, step.perPiece).pieces : 0;
         pieces = step.pieces ?? whole;
         const taken = Math.min(filling, pieces * step.perPiece);
         leftFilling += filling - taken;
