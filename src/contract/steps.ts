@@ -3,6 +3,7 @@
  * the batch (weights, temperatures, times) stands in `asks`, with the limits that the record is held against.
  */
 import { z } from 'zod';
+import { alcoholTreatments } from '../core/filling/evaporation.ts';
 import { BodyInput, ProfilePointInput, StageInput, TargetInput } from './body.ts';
 import { CuredPiece, CureRest, CuringSalt } from './cure-parts.ts';
 import { LineOf } from './pantry.ts';
@@ -82,19 +83,8 @@ export const RinseStep = z.strictObject({
   dryMin: minutes(),
 });
 
-/** What a heat treatment leaves of the alcohol: the published treatments (core/filling/evaporation.ts holds the figures). */
-export const AlcoholTreatment = z.enum([
-  'added to boiling liquid, off the heat',
-  'flamed',
-  'no heat, overnight',
-  'baked 25 min, not stirred in',
-  'simmered 15 min',
-  'simmered 30 min',
-  'simmered 60 min',
-  'simmered 90 min',
-  'simmered 120 min',
-  'simmered 150 min',
-]);
+/** What was done to the alcohol: the treatments of the published table. */
+export const AlcoholTreatment = z.enum(alcoholTreatments);
 
 export const MixLine = z.strictObject({
   ingredient: Text(),

@@ -524,6 +524,11 @@ export const sources: Record<string, Source> = {
     citation: 'Regulation (EU) 2019/627 on official controls on products of animal origin, Article 45.',
     year: 2019,
   },
+  'usda-retention-2007': {
+    citation:
+      'US Department of Agriculture, Agricultural Research Service (2007). USDA Table of Nutrient Retention Factors, Release 6, page 12: alcohol; read on pages that quote it.',
+    year: 2007,
+  },
   'eu-1169-2011': {
     citation: 'Regulation (EU) No 1169/2011 on food information to consumers, Annex VII Part B.',
     year: 2011,
