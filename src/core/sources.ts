@@ -533,6 +533,20 @@ export const sources: Record<string, Source> = {
     citation: 'Regulation (EU) No 1169/2011 on food information to consumers, Annex VII Part B.',
     year: 2011,
   },
+  'eu-1169-2011-labels': {
+    citation:
+      'Regulation (EU) No 1169/2011 on the provision of food information to consumers, Articles 9 and 17 to 24 and Annexes I, II, VI, VII, VIII, XIV and XV, which Great Britain keeps; read in summaries of it.',
+    year: 2011,
+  },
+  'eu-tolerance-guidance-2012': {
+    citation:
+      'European Commission (December 2012). Guidance document with regard to the setting of tolerances for nutrient values declared on a label, section 6: rounding; read in a summary of it.',
+    year: 2012,
+  },
+  'cfr-21-101-9': {
+    citation:
+      '21 CFR 101.9(c), Nutrition labeling of food: rounding and general factors; the rounding table as in FDA, Guide to Nutrition Labeling and Education Act Requirements, attachment 7.',
+  },
   'fsa-manual-official-controls': {
     citation: 'Food Standards Agency, Manual for Official Controls, chapters 2.7, 2.8 and 2.12.',
   },
