@@ -3,7 +3,7 @@ import { existsSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
 import { Worker } from 'node:worker_threads';
 import { InputProblems, type Problem } from '../contract/problem.ts';
-import type { RunTasks, SureTask } from '../contract/sure-tasks.ts';
+import { portionFrom, type RunTasks, type SureTask } from '../contract/sure-tasks.ts';
 
 export type TaskAnswer =
   | { readonly id: number; readonly numbers: readonly (readonly number[])[] }
@@ -14,9 +14,6 @@ export interface TaskPool {
   readonly run: RunTasks;
   close(): Promise<void>;
 }
-
-/** So few tasks go to a thread at a time that none waits long for another. */
-const portion = 5;
 
 /** Threads for the runs of one `sure`. */
 export function openTaskPool(input: unknown, threads = Math.min(8, availableParallelism())): TaskPool {
@@ -44,18 +41,20 @@ export function openTaskPool(input: unknown, threads = Math.min(8, availablePara
       worker.postMessage({ id, tasks });
     });
   return {
-    run: async (tasks) => {
+    run: async (tasks, onDone) => {
       const answers: (readonly number[])[] = [];
       let next = 0;
       await Promise.all(
         workers.map(async (worker) => {
           while (next < tasks.length) {
             const from = next;
+            const portion = portionFrom(tasks, from);
             next += portion;
             const numbers = await ask(worker, tasks.slice(from, from + portion));
             numbers.forEach((n, i) => {
               answers[from + i] = n;
             });
+            onDone?.(numbers.length);
           }
         }),
       );

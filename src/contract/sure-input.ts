@@ -1,18 +1,14 @@
 /** `sure`: what may vary about a cook, and how a drawn piece is put in its place. */
 import { z } from 'zod';
+import type { CookProblem } from '../core/heat/types.ts';
 import { cutAt, type SpreadKind } from '../core/method/sure-surface.ts';
 import { media, mediumNamed } from '../core/properties/media.ts';
 import { refuseComparedOnly } from './compared-only.ts';
 import { CookInput, toProblem } from './cook.ts';
 import { accept, InputProblems, type Problem, pathText } from './problem.ts';
+import { conducting, conductivityLimits, conductivitySpread } from './sure-conductivity.ts';
+import { LowHigh, MeanSd, Spread } from './sure-spread.ts';
 import { boilingOf } from './surroundings.ts';
-
-const MeanSd = z.strictObject({ mean: z.number(), sd: z.number().min(0) });
-const LowHigh = z
-  .strictObject({ low: z.number(), high: z.number() })
-  .refine((s) => s.high >= s.low, { message: 'high not below low' });
-export const Spread = z.union([MeanSd, LowHigh]);
-export type Spread = z.infer<typeof Spread>;
 
 /** The same schema, with every number in it open to a spread. */
 function spreadable(schema: z.ZodType): z.ZodType {
@@ -50,6 +46,11 @@ export const SureInput = z.strictObject({
   thickerMm: Spread.optional(),
   /** By how much the probe that the model was fitted to reads high; a number is a standard deviation about 0. */
   probeErrorC: z.union([z.number().min(0).max(10), Spread]).optional(),
+  /**
+   * What the conductivity of every layer with a composition is multiplied by. Default 0.9 to 1.1, as far as the rule was out beside
+   * measurements; 1 for none. Where a log was fitted, the `factor` of its `diffusivity` takes the default's place.
+   */
+  conductivityFactor: z.union([z.number(), Spread]).optional(),
   /** Paths, or beginnings of them, of what is the same for all pieces of a batch; in place of what is usual. */
   shared: z.array(z.string().min(1).max(200)).max(200).optional(),
   /** The stage whose time is wanted, by name or by number from 0; default the first that ends by time or lethality. */
@@ -104,7 +105,7 @@ function found(value: unknown, keys: readonly Key[], into: Omit<Variable, 'share
 
 /** What a batch has in common unless it is said otherwise: its heat, its mix and the probe. What each piece has for itself: its size and how cold it is. */
 const usuallyShared = (input: string) =>
-  /^(stages|target|probeErrorC)\b/.test(input) ||
+  /^(stages|target|probeErrorC|conductivityFactor)\b/.test(input) ||
   /^body\.layers\[\d+\]\.(composition|properties)\b/.test(input);
 
 const within = (input: string, beginnings: readonly string[]) =>
@@ -158,8 +159,13 @@ function thicken(body: CookInput['body'], mm: number): void {
   } else body.diameterMm += mm;
 }
 
+/** What is drawn, as the engine takes it. */
+export const drawnProblem = ({ cook, conducts }: Drawn): CookProblem => conducting(toProblem(cook), conducts);
+
 export interface Drawn {
   readonly cook: CookInput;
+  /** What its composed layers' conductivity is multiplied by. */
+  readonly conducts: number;
   /** How much the probe reads high [K]. */
   readonly probeError: number;
   /** By how much the stage really lasts longer than it is set to [min]. */
@@ -175,6 +181,8 @@ export interface Study {
   readonly pieces: number;
   readonly seed: number;
   readonly rules: readonly string[];
+  /** Is the spread of conductivity the one that is taken where none is given? */
+  readonly usualConductivity: boolean;
   /** The cook with its numbers as drawn, one value a variable. */
   readonly draw: (values: readonly number[]) => Drawn;
 }
@@ -209,6 +217,7 @@ export function studyOf(input: unknown): Study {
     rules = [],
     probeErrorC,
     thickerMm,
+    conductivityFactor,
   } = accepted;
   const { stage: wanted, probes: _probes, mode: _mode, ...rest } = accepted;
   const plain: Record<string, unknown> = Object.fromEntries(
@@ -221,14 +230,17 @@ export function studyOf(input: unknown): Study {
   if (thickerMm !== undefined) spreads.push(variableOf(['thickerMm'], thickerMm));
   const error = typeof probeErrorC === 'number' ? { mean: 0, sd: probeErrorC } : probeErrorC;
   if (error !== undefined) spreads.push(variableOf(['probeErrorC'], error));
-  const variables = spreads
-    .filter((v) => v.reach > 0 || v.middle !== 0)
-    .map(
-      (v): Variable => ({
-        ...v,
-        shared: shared === undefined ? usuallyShared(v.input) : within(v.input, shared),
-      }),
-    );
+  const conductivity = conductivitySpread(nominal.body, conductivityFactor);
+  const factor = variableOf(['conductivityFactor'], conductivity.spread);
+  const variables = [
+    ...spreads.filter((v) => v.reach > 0 || v.middle !== 0),
+    ...(factor.reach > 0 || factor.middle !== 1 ? [factor] : []),
+  ].map(
+    (v): Variable => ({
+      ...v,
+      shared: shared === undefined ? usuallyShared(v.input) : within(v.input, shared),
+    }),
+  );
   unknownPaths(shared ?? [], variables);
   const own = pathText(['stages', stage, 'until', 'min']);
   const draw = (values: readonly number[]): Drawn => {
@@ -236,20 +248,35 @@ export function studyOf(input: unknown): Study {
     let probeError = 0;
     let thicker = 0;
     let late = 0;
+    let conducts = 1;
     variables.forEach((variable, i) => {
       const value = values[i] ?? variable.middle;
       if (variable.input === 'probeErrorC') probeError = value;
       else if (variable.input === 'thickerMm') thicker = value;
+      else if (variable.input === 'conductivityFactor') conducts = value;
       else if (variable.input === own) late = value - variable.middle;
       else put(cook, variable.keys, value);
     });
     thicken(cook.body, thicker);
     keepSums(cook, nominal, variables);
     keepMedia(cook, nominal);
-    return { cook, probeError, late };
+    return { cook, conducts, probeError, late };
   };
-  const study = { nominal, variables, stage, confidence, samples, pieces, seed, rules, draw };
-  const least = 4 * (variables.length + 1);
+  const usual = conductivity.usual;
+  const study = {
+    nominal,
+    variables,
+    stage,
+    confidence,
+    samples,
+    pieces,
+    seed,
+    rules,
+    draw,
+    usualConductivity: usual,
+  };
+  // What nobody asked for does not make an input too small.
+  const least = 4 * (variables.length + (usual ? 0 : 1));
   if (samples < least)
     throw new InputProblems([
       {
@@ -265,7 +292,7 @@ export function studyOf(input: unknown): Study {
 function unknownPaths(shared: readonly string[], variables: readonly Variable[]): void {
   const idle = shared.flatMap((path, i): Problem[] =>
     variables.some((v) => within(v.input, [path])) ||
-    within(path, [...Object.keys(cookShape), 'thickerMm', 'probeErrorC'])
+    within(path, [...Object.keys(cookShape), 'thickerMm', 'probeErrorC', 'conductivityFactor'])
       ? []
       : [
           {
@@ -290,6 +317,9 @@ function checkReach({ variables, draw }: Study): void {
         toProblem(draw(middle.map((m, j) => (j === i ? at : m))).cook);
         if (variable.input === 'probeErrorC' && Math.abs(at) > 20)
           throw new InputProblems([{ path: 'probeErrorC', found: `${at} K`, allowed: '−20 to 20 K' }]);
+        const { low, high } = conductivityLimits;
+        if (variable.input === 'conductivityFactor' && !(at >= low && at <= high))
+          throw new InputProblems([{ path: variable.input, found: `${at}`, allowed: `${low} to ${high}` }]);
       } catch (error) {
         if (!(error instanceof InputProblems)) throw error;
         const end =

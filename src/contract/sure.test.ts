@@ -139,6 +139,72 @@ describe('runSure', () => {
   });
 });
 
+describe('how far conductivity may be from what the composition says', () => {
+  const composition = { water: 0.7, protein: 0.18, fat: 0.1, carbohydrate: 0.01, fibre: 0, ash: 0.01 };
+  const composed = (over: object = {}) =>
+    slab({ body: { ...slab().body, layers: [{ name: 'mix', composition }] }, samples: 64, ...over });
+  const varying = (input: unknown) => studyOf(input).variables.map((v) => [v.input, v.shared]);
+  const factor = ['conductivityFactor', true];
+
+  test('is in it without being asked where a composition says it, the same for the whole batch, and not where it is given', () => {
+    expect(varying(composed())).toEqual([factor]);
+    expect(studyOf(composed()).variables[0]).toMatchObject({ kind: 'uniform', middle: 1 });
+    expect(studyOf(composed()).variables[0]?.reach).toBeCloseTo(0.1, 12);
+    expect(varying(slab({ samples: 64 }))).toEqual([]);
+    expect(varying(composed({ conductivityFactor: 1 }))).toEqual([]);
+    expect(varying(composed({ conductivityFactor: { mean: 0.95, sd: 0.02 } }))).toEqual([factor]);
+    const perpendicular = [{ name: 'mix', composition, conductivityBy: 'perpendicular' }];
+    expect(varying(composed({ body: { ...slab().body, layers: perpendicular } }))).toEqual([]);
+  });
+
+  test('asks for longer, is named in what matters, and the answer says where it comes from', async () => {
+    const [sure, plain] = [await runSure(composed()), await runSure(composed({ conductivityFactor: 1 }))];
+    expect(plain.minutesForConfidence).toBeLessThan((plain.nominalMin ?? 0) + 0.0101);
+    // The middle of a thick slab follows its conductivity nearly in proportion: 0.91 of 0.9 to 1.1 is 0.91.
+    const longer = (sure.estimateMin ?? 0) / (plain.nominalMin ?? 1);
+    expect(longer).toBeGreaterThan(1.05);
+    expect(longer).toBeLessThan(1 / 0.91);
+    expect(sure.sensitivity[0]).toMatchObject({ input: 'conductivityFactor', shared: true });
+    expect(sure.sensitivity[0]?.total).toBeGreaterThan(0.99);
+    expect(sure.sensitivity[0]?.minutesPerSd).toBeLessThan(0);
+    const said = sure.basis.find((b) => b.what.startsWith('conductivityFactor'));
+    expect(said).toMatchObject({ source: 'pham-willix-1989', confidence: 'secondary' });
+    expect(plain.basis.some((b) => /as their compositions say, with no spread/.test(b.what))).toBe(true);
+  });
+
+  test('a factor that a log was fitted to takes its place, and is the piece with that much more of everything', async () => {
+    // Conductivity and coefficient times f, every time through f: the equation is the same, and the wanted lethality a time.
+    const at = async (f: number) => {
+      const stages = [{ ...slab().stages[0], hWm2K: 400 * f }];
+      const target = { ...slab().target, min: 2 / f };
+      return (await runSure(composed({ conductivityFactor: f, stages, target }))).nominalMin ?? Number.NaN;
+    };
+    const plain = await at(1);
+    expect(((await at(1.2)) * 1.2) / plain).toBeCloseTo(1, 3);
+    expect(((await at(0.8)) * 0.8) / plain).toBeCloseTo(1, 3);
+  });
+
+  test('a coefficient that was fitted beside it is said to have made up for some of it', async () => {
+    const hFrom = { hWm2K: 400, text: 'fitted from a log' };
+    const answer = await runSure(composed({ stages: [{ ...slab().stages[0], hFrom }] }));
+    expect(answer.basis.some((b) => /made up for some of its error/.test(b.what))).toBe(true);
+  });
+
+  test('asks for no more samples by itself', () => {
+    const stages = [{ ...slab().stages[0], mediumC: { mean: 88, sd: 1 }, hWm2K: { low: 300, high: 500 } }];
+    const three = composed({ startC: { low: 2, high: 8 }, stages, samples: 16 });
+    expect(varying(three)).toHaveLength(4);
+  });
+
+  test.each([
+    [{ conductivityFactor: 5 }],
+    [{ conductivityFactor: { mean: 1, sd: 0.5 } }],
+    [{ conductivityFactor: 0.9, body: slab().body }],
+  ])('%j is refused', (over) => {
+    expect(problemsOf(composed(over))[0]?.path).toBe('conductivityFactor');
+  });
+});
+
 describe('studyOf', () => {
   test('says which spread leaves what the cook allows', () => {
     const [problem] = problemsOf(slab({ startC: { mean: 5, sd: 50 } }));

@@ -4,8 +4,8 @@ import { quantileOf, type SureOrder, sureTime } from '../core/method/sure.ts';
 import { standardOf } from '../core/method/sure-surface.ts';
 import { randomFrom } from '../core/numerics/random.ts';
 import { mixed, sobol, sobolDimensions } from '../core/numerics/sobol.ts';
-import type { Basis } from '../core/sources.ts';
 import { cookingRules } from './cooking-rules.ts';
+import { basisOf } from './sure-basis.ts';
 import { type Study, studyOf, type Variable } from './sure-input.ts';
 import { type RunTasks, type SureTask, taskRunner } from './sure-tasks.ts';
 
@@ -99,7 +99,12 @@ const seen = 64;
 
 export const oneAfterAnother = (input: unknown): RunTasks => {
   const one = taskRunner(input);
-  return async (tasks) => tasks.map(one);
+  return async (tasks, onDone) =>
+    tasks.map((task) => {
+      const answer = one(task);
+      onDone?.(1);
+      return answer;
+    });
 };
 
 /** Points of the standard coordinates, spread evenly. */
@@ -144,13 +149,10 @@ export async function runSure(input: unknown, options: SureOptions = {}): Promis
   const total = points.length + 4 * (besides + nearby) + 2 * seen;
   let done = 0;
   const runAll = async (tasks: readonly SureTask[], weight: number, words: string) => {
-    const answers: (readonly number[])[] = [];
-    // In portions that do not depend on who does them, so that it can be told how far it is.
-    for (let i = 0; i < tasks.length; i += 40) {
-      answers.push(...(await run(tasks.slice(i, i + 40))));
-      done += weight * Math.min(40, tasks.length - i);
+    const answers = await run(tasks, (more) => {
+      done += weight * more;
       tell(Math.min(1, done / total), words);
-    }
+    });
     return answers.map((a) => a[0] as number);
   };
 
@@ -325,72 +327,3 @@ function whyOf({ nominal, stage, pieces, confidence }: Study, min: number | null
     return `No length of “${name}” makes ${who} pass ${times} times in 100: with these spreads ${(never * 100).toFixed(1)} % of the pieces tried never pass, and others may not.`;
   return `“${name}” for ${min} min: ${who} passes ${times} times in 100, if the spreads are as stated. Counted when lifted out; what comes after is not.`;
 }
-
-const assumed = (what: string): Basis => ({ what, source: 'own-assumption', confidence: 'assumption' });
-
-function basisOf(study: Study, rough: boolean): Basis[] {
-  const { variables, rules } = study;
-  const shared = variables.filter((v) => v.shared).map((v) => v.input);
-  const own = variables.filter((v) => !v.shared).map((v) => v.input);
-  const basis: Basis[] = [
-    {
-      what: 'time: the coldest point has what the target asks at the moment the stage ends; nothing that comes after lifting out is counted',
-      source: 'bigelow-1921',
-      confidence: 'secondary',
-    },
-    ...variables.map(
-      (v): Basis => ({
-        what: `${v.input}: ${v.kind === 'normal' ? `mean ${v.middle}, standard deviation ${v.reach}, cut at four of them` : `anywhere from ${tidy(v.middle - v.reach)} to ${tidy(v.middle + v.reach)}`}`,
-        source: 'user-input',
-        confidence: 'assumption',
-      }),
-    ),
-    assumed('the spreads are independent of one another'),
-  ];
-  if (shared.length > 0) basis.push(assumed(`the same for all pieces of a batch: ${shared.join(', ')}`));
-  if (own.length > 0) basis.push(assumed(`drawn afresh for every piece: ${own.join(', ')}`));
-  if (variables.some((v) => /composition/.test(v.input)))
-    basis.push(
-      assumed('fractions of a mixture that are not drawn make room for those that are, in proportion'),
-    );
-  if (variables.some((v) => v.input === 'probeErrorC'))
-    basis.push(
-      assumed('the computed core is as much too warm as the probe that it was fitted to reads high'),
-    );
-  basis.push({
-    what: 'pieces spread evenly over what varies by Sobol’s sequence, scrambled; a polynomial fitted to the times they need; worst pieces drawn from it; the fine engine asked again at the worst',
-    source: 'sudret-2008',
-    confidence: 'computed',
-  });
-  basis.push({
-    what: 'the spread of lethality is that of the coarse engine; whether pieces pass is told by the times they need',
-    source: 'own-computation',
-    confidence: 'computed',
-  });
-  if (rough)
-    basis.push(
-      assumed(
-        'the times are not smooth in what varies: the answer is not below what independent pieces would need',
-      ),
-    );
-  if (rules.length === 0)
-    basis.push({
-      what: 'no rule of the book was asked for: the target alone decides, counted at every temperature; a rule of 70 °C for 2 min counts only from 60 °C',
-      source: 'fsa-cooking-safely',
-      confidence: 'secondary',
-    });
-  for (const rule of cookingRules(rules))
-    basis.push({
-      what: `rule that must hold too: ${rule.title}`,
-      source: rule.source,
-      confidence: rule.confidence,
-    });
-  basis.push(
-    assumed(
-      'what was not given a spread does not vary; a fault (a valve shut, a piece forgotten) is in no spread',
-    ),
-  );
-  return basis;
-}
-
-const tidy = (x: number) => Number(x.toPrecision(9));

@@ -58,6 +58,28 @@ describe('passingTime', () => {
     expect(held(byRule * 0.97)).toBe(false);
   });
 
+  test('with a rule it is never less than without, and hardly more where the bath is hot', () => {
+    for (const medium of [75, 85, 98]) {
+      const problem = slab(medium);
+      const bySum = passingTime(problem, { stage: 0 });
+      const byRule = passingTime(problem, { stage: 0, rules });
+      // What the sum has from below 60 °C is worth little here.
+      expect(byRule).toBeGreaterThanOrEqual(bySum - 0.05);
+      expect(byRule).toBeLessThan(1.015 * bySum);
+    }
+  });
+
+  test('what has passed before the stage begins needs none of it', () => {
+    const [bath] = slab(95).stages;
+    const twice = slab(95, {
+      stages: [
+        { name: 'bath', medium: 95, h: 400, until: { kind: 'time', s: 3600 } },
+        { ...bath, name: 'again' } as NonNullable<typeof bath>,
+      ],
+    });
+    expect(passingTime(twice, { stage: 1, rules })).toBe(0);
+  });
+
   test('a probe that reads high asks for 10^(e/z) of the lethality, one that reads low for less', () => {
     const problem = slab(85);
     const scaled = { ...problem, target: { ...problem.target, s: 120 * 10 ** (1 / 7.5) } };

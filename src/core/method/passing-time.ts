@@ -99,22 +99,31 @@ export function passingTime(asked: CookProblem, passing: Passing): number {
       `a stage of the programme, 0 to ${problem.stages.length - 1}`,
     );
   const wanted = Math.min(limits.lethality.high, problem.target.s * 10 ** (probeError / problem.target.z));
-  const durationOf = (result: CookResult) => {
-    const own = result.stages[stage];
-    return own.reached ? own.end - own.start : Number.POSITIVE_INFINITY;
-  };
-  const first = run(endedByLethality(problem, stage, wanted, atMost), { mode });
-  const byTarget = durationOf(first);
-  if (rules.length === 0 || byTarget === Number.POSITIVE_INFINITY) return byTarget;
-  const start = first.stages[stage].start;
-  const holds = (result: CookResult, duration: number) =>
-    foreseenCooking(upTo(result, start + duration, probeError), rules).every((v) => v.passes === true);
-  if (holds(first, byTarget)) return byTarget;
-  for (const factor of further) {
-    const longer = run(
-      endedByLethality(problem, stage, Math.min(limits.lethality.high, wanted * factor), atMost),
+  const heated = (factor: number) =>
+    run(
+      endedByLethality(
+        { ...problem, target: { ...problem.target, s: wanted } },
+        stage,
+        Math.min(limits.lethality.high, wanted * factor),
+        atMost,
+      ),
       { mode },
     );
+  if (rules.length === 0) {
+    const own = heated(1).stages[stage];
+    return own.reached ? own.end - own.start : Number.POSITIVE_INFINITY;
+  }
+  // A rule counts less than the sum does and mostly wants a little more: the first run goes on that far, and tells both.
+  let longer = heated(further[0]);
+  const { start } = longer.stages[stage];
+  const { reachedAt } = longer.lethality;
+  if (reachedAt === null) return Number.POSITIVE_INFINITY;
+  const byTarget = Math.max(0, reachedAt - start);
+  const holds = (result: CookResult, duration: number) =>
+    foreseenCooking(upTo(result, start + duration, probeError), rules).every((v) => v.passes === true);
+  if (holds(longer, byTarget)) return byTarget;
+  for (const [i, factor] of further.entries()) {
+    if (i > 0) longer = heated(factor);
     const own = longer.stages[stage];
     const whole = own.end - own.start;
     if (!holds(longer, whole)) {

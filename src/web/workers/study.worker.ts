@@ -3,14 +3,12 @@ import { runChill } from '../../contract/chill.ts';
 import { runGentle } from '../../contract/gentle.ts';
 import { InputProblems } from '../../contract/problem.ts';
 import { runSure } from '../../contract/sure.ts';
-import type { RunTasks, SureTask } from '../../contract/sure-tasks.ts';
+import { portionFrom, type RunTasks, type SureTask } from '../../contract/sure-tasks.ts';
 import type { FromRuns, FromStudy, StudyQuestion } from './study-messages.ts';
 
 const scope = self as unknown as DedicatedWorkerGlobalScope;
 const say = (message: FromStudy) => scope.postMessage(message);
 
-/** So few at a time that none waits long for another. */
-const portion = 5;
 const most = 4;
 
 function openPool(input: unknown): RunTasks {
@@ -33,18 +31,20 @@ function openPool(input: unknown): RunTasks {
       };
       worker.postMessage({ id, tasks });
     });
-  return async (tasks) => {
+  return async (tasks, onDone) => {
     const answers: (readonly number[])[] = [];
     let next = 0;
     await Promise.all(
       workers.map(async (worker) => {
         while (next < tasks.length) {
           const from = next;
+          const portion = portionFrom(tasks, from);
           next += portion;
           const numbers = await ask(worker, tasks.slice(from, from + portion));
           numbers.forEach((n, i) => {
             answers[from + i] = n;
           });
+          onDone?.(numbers.length);
         }
       }),
     );

@@ -13,6 +13,7 @@ import { useWidth } from '../../../pictures/use-width.ts';
 import { Answered, StudyBar } from './study-parts.tsx';
 import {
   hasCoefficient,
+  isComposed,
   type ProgrammeInput,
   publishedRange,
   type Spreads,
@@ -88,6 +89,12 @@ const confidences = [
   { value: '0.999', label: '999 times in 1000' },
 ];
 
+const lookings = [
+  { value: '100', label: 'a quick look: 100 pieces' },
+  { value: '1000', label: 'as usual: 1000 pieces' },
+  { value: '4000', label: 'carefully: 4000 pieces' },
+];
+
 interface SpreadFieldsProps {
   readonly programme: ProgrammeInput;
   readonly stageIndex: number;
@@ -103,7 +110,7 @@ function SpreadFields({ programme, stageIndex, spreads, onChange }: SpreadFields
   const skin = programme.body.layers.length > 1 ? programme.body.layers[0] : undefined;
   const set = (over: Partial<Spreads>) => onChange({ ...spreads, ...over });
   const field = (
-    key: 'thickMm' | 'skinMm' | 'startC' | 'probeC' | 'mediumC' | 'hPct',
+    key: 'thickMm' | 'skinMm' | 'startC' | 'probeC' | 'mediumC' | 'hPct' | 'conductPct',
     label: string,
     unit: 'mm' | 'degrees C' | '%',
     high: number,
@@ -174,6 +181,21 @@ function SpreadFields({ programme, stageIndex, spreads, onChange }: SpreadFields
           3,
           `The same for the whole batch. ${practice}`,
         )}
+        {isComposed(programme.body)
+          ? field(
+              'conductPct',
+              'How well it conducts heat, never out by more than',
+              '%',
+              50,
+              'The same for the whole batch. Worked out from the mix: meat, offal and fat were measured within 10 % of that.',
+            )
+          : null}
+        <Choice
+          label="How closely to look"
+          value={String(spreads.samples)}
+          options={lookings}
+          onChange={(v) => set({ samples: Number(v) })}
+        />
       </div>
       {range === undefined ? null : (
         <Tick

@@ -49,6 +49,33 @@ describe('sureInput', () => {
     expect(studyOf(sureInput(programme, 0, still, [])).variables).toEqual([]);
   });
 
+  test('what is worked out from a mix may conduct worse or better, unless it is said not to', () => {
+    const composition = { water: 0.66, protein: 0.15, fat: 0.16, carbohydrate: 0.015, fibre: 0, ash: 0.015 };
+    const [skin] = programme.body.layers;
+    const mixed = {
+      ...programme,
+      body: { ...programme.body, layers: [skin, { name: 'filling', composition }] },
+    } as ProgrammeInput;
+    const of = (conductPct: number) => {
+      const study = studyOf(sureInput(mixed, 0, { ...usualSpreads, conductPct }, []));
+      return {
+        usual: study.usualConductivity,
+        reach: study.variables.find((v) => v.input === 'conductivityFactor')?.reach,
+      };
+    };
+    expect(of(10).usual).toBe(true);
+    expect(of(10).reach).toBeCloseTo(0.1, 12);
+    expect(of(5).usual).toBe(false);
+    expect(of(5).reach).toBeCloseTo(0.05, 12);
+    expect(of(0)).toEqual({ usual: false, reach: undefined });
+    expect(varyingWords('conductivityFactor', mixed)).toMatch(/conducts heat/);
+  });
+
+  test('a quick look has enough pieces for all that can stray', () => {
+    const study = studyOf(sureInput(programme, 0, { ...usualSpreads, samples: 100 }, []));
+    expect(study.samples).toBe(100);
+  });
+
   test('a stage with a coefficient of its own strays about that one', () => {
     const own = { ...programme, stages: [{ ...steam, hWm2K: 800 }] };
     const study = studyOf(sureInput(own, 0, usualSpreads, []));

@@ -2,6 +2,7 @@
 import type { programmeInputOf } from '../../../../contract/method-cook.ts';
 import { hasLaw, isHumid, surroundingsOf } from '../../../../contract/surroundings.ts';
 import { media, mediumNamed } from '../../../../core/properties/media.ts';
+import { defaultRule } from '../../../../core/properties/mixture-conductivity.ts';
 
 export type ProgrammeInput = ReturnType<typeof programmeInputOf>;
 
@@ -15,8 +16,12 @@ export interface Spreads {
   readonly hPct: number;
   readonly published: boolean;
   readonly probeC: number;
+  /** Conductivity of what is given by its composition: never out by more [%]. */
+  readonly conductPct: number;
   readonly pieces: number;
   readonly confidence: number;
+  /** How many pieces are tried. */
+  readonly samples: number;
 }
 
 export const usualSpreads: Spreads = {
@@ -27,8 +32,10 @@ export const usualSpreads: Spreads = {
   hPct: 20,
   published: true,
   probeC: 0.5,
+  conductPct: 10,
   pieces: 24,
   confidence: 0.95,
+  samples: 1_000,
 };
 
 type StageOf = ProgrammeInput['stages'][number];
@@ -58,7 +65,6 @@ export function sureInput(
   stageIndex: number,
   s: Spreads,
   rules: readonly string[],
-  samples = 1_000,
 ): unknown {
   const { body } = input;
   const [outer, ...inner] = body.layers;
@@ -76,12 +82,26 @@ export function sureInput(
     target: input.target,
     stage: stageIndex,
     rules,
-    samples,
+    samples: s.samples,
     pieces: s.pieces,
     confidence: s.confidence,
     ...(s.thickMm > 0 ? { thickerMm: { mean: 0, sd: s.thickMm } } : {}),
+    ...conductivity(body, s.conductPct),
     ...(s.probeC > 0 ? { probeErrorC: { low: -s.probeC, high: s.probeC } } : {}),
   };
+}
+
+/** Is the conductivity of any layer worked out, so that it may be out? */
+export const isComposed = ({ layers }: ProgrammeInput['body']): boolean =>
+  layers.some((l) => l.composition !== undefined);
+
+/** What is left unsaid is what was published for the rule. */
+function conductivity(body: ProgrammeInput['body'], pct: number) {
+  const byTheRule = body.layers.some(
+    (l) => l.composition !== undefined && (l.conductivityBy ?? defaultRule) === defaultRule,
+  );
+  if (!isComposed(body) || (byTheRule && pct === usualSpreads.conductPct)) return {};
+  return { conductivityFactor: pct > 0 ? { low: 1 - pct / 100, high: 1 + pct / 100 } : 1 };
 }
 
 function straying(stage: StageOf, s: Spreads) {
@@ -110,6 +130,7 @@ export function varyingWords(input: string, programme: ProgrammeInput): string {
   if (input === 'thickerMm') return 'How thick the piece is';
   if (input === 'startC') return 'How cold it goes in';
   if (input === 'probeErrorC') return 'The probe';
+  if (input === 'conductivityFactor') return 'How well the piece conducts heat';
   if (/^body\.layers\[0\]\.thicknessMm$/.test(input))
     return `How thick the ${programme.body.layers[0]?.name ?? 'skin'} is`;
   return input;
