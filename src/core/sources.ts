@@ -543,6 +543,19 @@ export const sources: Record<string, Source> = {
       'European Commission (December 2012). Guidance document with regard to the setting of tolerances for nutrient values declared on a label, section 6: rounding; read in a summary of it.',
     year: 2012,
   },
+  'eu-quid-notice-2017': {
+    citation:
+      'Commission Notice on the application of the principle of quantitative ingredients declaration (QUID) (2017/C 393/05). OJ C 393, 21.11.2017, 5–12.',
+    year: 2017,
+  },
+  'cfr-21-101-4': {
+    citation: '21 CFR 101.4, Food; designation of ingredients (from memory).',
+  },
+  'fdca-201-qq': {
+    citation:
+      'Federal Food, Drug, and Cosmetic Act, sections 201(qq) and 403(w) (21 USC 321(qq), 343(w)), with the FASTER Act of 2021: major food allergens.',
+    year: 2021,
+  },
   'cfr-21-101-9': {
     citation:
       '21 CFR 101.9(c), Nutrition labeling of food: rounding and general factors; the rounding table as in FDA, Guide to Nutrition Labeling and Education Act Requirements, attachment 7.',
@@ -759,6 +772,11 @@ export const sources: Record<string, Source> = {
   'usda-sr28-2015': {
     citation:
       'US Department of Agriculture, Agricultural Research Service, Nutrient Data Laboratory. USDA National Nutrient Database for Standard Reference, Release 28 (September 2015): refuse and unit-weight records.',
+    year: 2015,
+  },
+  'usda-sr28': {
+    citation:
+      'US Department of Agriculture, Agricultural Research Service, Nutrient Data Laboratory. USDA National Nutrient Database for Standard Reference, Release 28 (September 2015): composition, energy, refuse and household weights, by the number of the food; read in a copy. US public domain.',
     year: 2015,
   },
   'usda-cooking-yields-2014': {
