@@ -5,6 +5,7 @@
 import { Contradiction, OutOfRange } from '../errors.ts';
 import { type AlcoholTreatment, alcoholLeft } from './evaporation.ts';
 import { type AllergenMarks, type Nutrient, type Nutrients, nutrients as names } from './food.ts';
+import type { LabelFacts } from './label-facts.ts';
 
 /** A food as the pantry has it. */
 export interface PantryFood {
@@ -15,6 +16,8 @@ export interface PantryFood {
   readonly allergens: AllergenMarks;
   /** Of what is weighed in [minor units/kg]; null: not known. */
   readonly costPerKg: number | null;
+  /** What a list of ingredients has to know of it besides. */
+  readonly label?: LabelFacts | undefined;
 }
 
 /** What a line or a recipe says of itself, over what it is made of; allergens are only ever added. */
@@ -35,6 +38,8 @@ export interface RecipeLine {
   /** Cooked down before it goes in: share of its weight that is left, above 0 to 1. */
   readonly reduced?: { readonly to: number; readonly alcohol?: AlcoholTreatment | undefined } | undefined;
   readonly stated?: Stated | undefined;
+  /** Its quantity is declared on a label. */
+  readonly declared?: true | undefined;
 }
 
 export interface PantryRecipe {
@@ -44,6 +49,9 @@ export interface PantryRecipe {
   readonly lines: readonly RecipeLine[];
   /** What comes of the lines by the rest of the method; absent: all of their weight, as they are. */
   readonly outcome?: RecipeOutcome | undefined;
+  /** What it costs besides its lines: a part bought for it and weighed in under another name, or not at all; of what has no price the weight. */
+  readonly besides?: Amount | undefined;
+  readonly label?: LabelFacts | undefined;
 }
 
 export interface RecipeOutcome {
@@ -269,6 +277,8 @@ function reckonedItem(recipe: PantryRecipe, pantry: Pantry, trail: readonly Pant
       sums.add(own, 1);
     }
   });
+  sums.cost += recipe.besides?.known ?? 0;
+  sums.unpriced += recipe.besides?.unknown ?? 0;
   finish(sums, recipe);
   const outcome: Outcome = {
     weighedIn,
