@@ -7,9 +7,10 @@ import {
   gentleFrontScene,
   gentlePoints,
 } from '../../../../documents/pictures/gentle-front.ts';
-import { useUnits } from '../../../kitchen.tsx';
+import { useKitchen } from '../../../kitchen.tsx';
 import { Basis } from '../../../parts/basis.tsx';
 import { Button } from '../../../parts/button.tsx';
+import { Caution } from '../../../parts/caution.tsx';
 import { Choice } from '../../../parts/choice.tsx';
 import { Figure } from '../../../parts/figure.tsx';
 import { NumberField } from '../../../parts/number-field.tsx';
@@ -203,7 +204,7 @@ interface GentleWordsProps {
 
 function GentleWords({ answer, onSteps }: GentleWordsProps) {
   const [box, width] = useWidth<HTMLDivElement>();
-  const units = useUnits();
+  const { units, place } = useKitchen();
   const id = useId();
   const points = useMemo(() => gentlePoints(answer), [answer]);
   const best = Math.max(
@@ -294,9 +295,9 @@ function GentleWords({ answer, onSteps }: GentleWordsProps) {
           )}
         </>
       )}
-      <p className="small quiet">
-        Predicted, not measured: the probe decides. A slow way up is watched the more closely.
-      </p>
+      <Caution place={place}>
+        <p>Predicted, not measured: the probe decides. A slow way up is watched the more closely.</p>
+      </Caution>
       <Basis title="What this rests on" items={answer.basis} />
     </div>
   );

@@ -2,8 +2,10 @@
 import { useMemo, useState } from 'react';
 import type { SureAnswer } from '../../../../contract/sure.ts';
 import { mattersScene, sureStripScene, timesWords } from '../../../../documents/pictures/sure-strip.ts';
+import { useKitchen } from '../../../kitchen.tsx';
 import { Basis } from '../../../parts/basis.tsx';
 import { Button } from '../../../parts/button.tsx';
+import { Caution } from '../../../parts/caution.tsx';
 import { Choice } from '../../../parts/choice.tsx';
 import { Tick } from '../../../parts/field.tsx';
 import { Figure } from '../../../parts/figure.tsx';
@@ -184,7 +186,7 @@ function SpreadFields({ programme, stageIndex, spreads, onChange }: SpreadFields
         {isComposed(programme.body)
           ? field(
               'conductPct',
-              'How well it conducts heat, never out by more than',
+              'Conductivity, at most out by',
               '%',
               50,
               'The same for the whole batch. Worked out from the mix: meat, offal and fat were measured within 10 % of that.',
@@ -221,6 +223,7 @@ function SureWords({
   readonly stageIndex: number;
 }) {
   const [box, width] = useWidth<HTMLDivElement>();
+  const { place } = useKitchen();
   const until = programme.stages[stageIndex]?.until;
   const writtenMin = until !== undefined && 'min' in until ? until.min : null;
   const strip = useMemo(
@@ -272,11 +275,17 @@ function SureWords({
           />
         </>
       )}
+      <Caution place={place}>
+        <p>
+          Predicted, not measured: the probe decides. What is broken or forgotten (a valve shut, a piece left
+          out) is in no spread.
+        </p>
+      </Caution>
       <p className="small quiet">
-        Predicted, not measured: the probe decides. {answer.engine.samples} pieces and{' '}
-        {answer.engine.fineRuns} fine runs; the time itself is known to ±{' '}
-        {Math.max(0.01, 2 * (answer.standardErrorMin ?? 0)).toFixed(2)} min, and is stated at the upper end of
-        that.
+        {answer.engine.samples} pieces and {answer.engine.fineRuns} fine runs
+        {answer.standardErrorMin === null
+          ? '.'
+          : `; the time itself is known to ± ${Math.max(0.01, 2 * answer.standardErrorMin).toFixed(2)} min, and is stated at the upper end of that.`}
       </p>
       <Basis title="What this rests on" items={answer.basis} />
     </div>
