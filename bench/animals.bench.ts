@@ -151,6 +151,7 @@ async function fiveYears(store: Store) {
           trimPct: null,
           cookingLossPct: null,
           labourMinPerKg: null,
+          tableId: null,
         });
       }
   await inChunks(partRows, (some) => db.insert(t.part).values(some));

@@ -1,10 +1,17 @@
 /** Ingredients of the demo kitchen. Compositions are published (see composition.ts); prices are invented. */
 
-import type { Ingredient } from '../src/contract/records.ts';
+import type { DemoIngredient } from '../src/app/demo-shape.ts';
+import type { Composition } from '../src/contract/quantities.ts';
 import type { MixLine } from '../src/contract/steps.ts';
+import type { Allergen } from '../src/core/filling/food.ts';
 import { type Published, sr28 } from './composition.ts';
 
-type Row = Omit<Ingredient, 'id'>;
+interface Row extends DemoIngredient {
+  readonly composition: Composition | null;
+  readonly salt: number | null;
+  readonly pricePerKg: number;
+  readonly words: readonly Allergen[];
+}
 
 /** Salt as a fraction of the weight, from the sodium that the same row publishes: NaCl holds 39.34 % sodium by weight. */
 const saltOf = (sodiumMgPer100g: number) => Math.round((sodiumMgPer100g / 1e5 / 0.3934) * 1e5) / 1e5;
@@ -14,20 +21,33 @@ function food(
   published: Published,
   sodiumMgPer100g: number | null,
   pricePerKg: number,
-  allergens: string[] = [],
+  words: readonly Allergen[] = [],
 ): Row {
+  const salt = sodiumMgPer100g === null ? null : saltOf(sodiumMgPer100g);
   return {
     name,
     composition: published.composition,
-    salt: sodiumMgPer100g === null ? null : saltOf(sodiumMgPer100g),
-    source: published.source,
+    salt,
     pricePerKg,
-    allergens,
+    words,
+    nutrients: { ...published.composition, ...(salt === null ? {} : { salt }) },
+    source: published.source,
+    allergens: words.map((allergen) => ({ allergen })),
+    price: { packG: 1_000, price: pricePerKg },
   };
 }
 
-function unknown(name: string, why: string, pricePerKg: number, allergens: string[] = []): Row {
-  return { name, composition: null, salt: null, source: why, pricePerKg, allergens };
+function unknown(name: string, why: string, pricePerKg: number, words: readonly Allergen[] = []): Row {
+  return {
+    name,
+    composition: null,
+    salt: null,
+    pricePerKg,
+    words,
+    source: why,
+    allergens: words.map((allergen) => ({ allergen })),
+    price: { packG: 1_000, price: pricePerKg },
+  };
 }
 
 export const ingredients: readonly Row[] = [
@@ -285,7 +305,7 @@ export function line(name: string, g: number): MixLine {
     g,
     ...(row.composition === null ? {} : { composition: row.composition }),
     ...(row.salt === null ? {} : { salt: row.salt }),
-    ...(row.pricePerKg === null ? {} : { pricePerKg: row.pricePerKg }),
-    allergens: [...row.allergens],
+    pricePerKg: row.pricePerKg,
+    allergens: [...row.words],
   };
 }

@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { runJudge } from '../src/contract/judge.ts';
 import { programmeOf } from '../src/contract/method-cook.ts';
+import { pantryOperations } from '../src/contract/pantry-operations.ts';
 import { readProbeLog } from '../src/contract/probe-log.ts';
-import { Ingredient, Kitchen, Lot, PartInput, Person, Supplier } from '../src/contract/records.ts';
+import { Kitchen, Lot, PartInput, Person, SupplierInput } from '../src/contract/records.ts';
 import { Step, stepKinds } from '../src/contract/steps.ts';
 import { cook } from '../src/core/heat/cook.ts';
 import type { CookResult } from '../src/core/heat/types.ts';
@@ -28,9 +29,10 @@ describe('the demo kitchen', () => {
   test('every record is one the contract accepts', () => {
     Kitchen.parse({ ...demoKitchen.kitchen, id: nextId(), demo: true, createdAt: printedAt });
     for (const row of people) Person.parse({ ...row, id: nextId() });
-    for (const row of suppliers) Supplier.parse({ ...row, id: nextId() });
+    for (const row of suppliers) SupplierInput.parse(row);
     for (const row of parts) PartInput.parse(row);
-    for (const row of demoKitchen.ingredients) Ingredient.parse({ ...row, id: nextId() });
+    for (const { name, nutrients, source, allergens, price } of demoKitchen.ingredients)
+      pantryOperations.addIngredient.body.parse({ name, nutrients, source, allergens, price });
     for (const { supplier: _s, part: _p, at: arrived, by: _b, ...row } of lots)
       Lot.parse({ ...row, id: nextId(), supplierId: null, partId: null, arrivedAt: at(arrived) });
     for (const { version } of versions) layMethod(version.method);

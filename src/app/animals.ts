@@ -1,36 +1,15 @@
-/** What comes in: suppliers, parts, lots, ingredients. */
+/** What comes in: parts and lots. */
 import { and, asc, desc, eq } from 'drizzle-orm';
 import { v7 as uuid } from 'uuid';
 import type { BodyOf } from '../contract/operations.ts';
-import type { Composition } from '../contract/quantities.ts';
-import type { Ingredient, Lot, Part, Supplier } from '../contract/records.ts';
+import type { Lot, Part } from '../contract/records.ts';
 import { formatQuantity, type UnitSystem } from '../core/units.ts';
 import * as t from '../store/tables.ts';
 import { type Actor, type App, change, kitchenOf, look } from './app.ts';
 import { AppError, invalid, notFound } from './errors.ts';
+import { tableHolds } from './pantry-table.ts';
 
-export const listSuppliers = (app: App, kitchenId: string): Promise<Supplier[]> =>
-  look(app, async (db) => {
-    await kitchenOf(db, kitchenId);
-    return db
-      .select({ id: t.supplier.id, name: t.supplier.name, note: t.supplier.note })
-      .from(t.supplier)
-      .where(eq(t.supplier.kitchenId, kitchenId))
-      .orderBy(asc(t.supplier.name), asc(t.supplier.id));
-  });
-
-export const addSupplier = (app: App, actor: Actor, input: BodyOf<'addSupplier'>): Promise<Supplier> =>
-  change(app, actor, async ({ tx, kitchen, now, tell }) => {
-    const supplier: Supplier = { id: uuid(), ...input };
-    await tx.insert(t.supplier).values({ ...supplier, kitchenId: kitchen.id, createdAt: now });
-    await tell({
-      action: 'added',
-      subject: 'supplier',
-      subjectId: supplier.id,
-      summary: `Supplier ${supplier.name} added.`,
-    });
-    return supplier;
-  });
+export { addSupplier, listSuppliers } from './suppliers.ts';
 
 const asPart = (row: typeof t.part.$inferSelect): Part => ({
   id: row.id,
@@ -45,6 +24,7 @@ const asPart = (row: typeof t.part.$inferSelect): Part => ({
   trimPct: row.trimPct,
   cookingLossPct: row.cookingLossPct,
   labourMinPerKg: row.labourMinPerKg,
+  tableId: row.tableId,
 });
 
 export const listParts = (app: App, kitchenId: string): Promise<Part[]> =>
@@ -68,6 +48,7 @@ export const addPart = (app: App, actor: Actor, input: BodyOf<'addPart'>): Promi
       );
     if (same !== undefined)
       throw new AppError('conflict', `This kitchen already has a ${input.name} of ${input.species}.`);
+    checkRow(input.tableId);
     const part: Part = {
       id: uuid(),
       ...input,
@@ -78,6 +59,7 @@ export const addPart = (app: App, actor: Actor, input: BodyOf<'addPart'>): Promi
       trimPct: input.trimPct ?? null,
       cookingLossPct: input.cookingLossPct ?? null,
       labourMinPerKg: input.labourMinPerKg ?? null,
+      tableId: input.tableId ?? null,
     };
     await tx.insert(t.part).values({ ...part, kitchenId: kitchen.id, createdAt: now });
     await tell({
@@ -88,6 +70,13 @@ export const addPart = (app: App, actor: Actor, input: BodyOf<'addPart'>): Promi
     });
     return part;
   });
+
+function checkRow(id: string | null | undefined): void {
+  if (id === null || id === undefined || id === 'none' || tableHolds(id)) return;
+  invalid('There is no such row in the published table.', [
+    { path: 'tableId', found: id, allowed: 'the id of a row, "none" where none fits, or null' },
+  ]);
+}
 
 export const changePart = (
   app: App,
@@ -102,6 +91,7 @@ export const changePart = (
       invalid('Nothing is to be changed.', [
         { path: '', found: 'nothing', allowed: 'at least one of the fields of a part' },
       ]);
+    checkRow(input.tableId);
     const [row] = await tx
       .update(t.part)
       .set(set)
@@ -113,7 +103,7 @@ export const changePart = (
       action: 'changed',
       subject: 'part',
       subjectId: partId,
-      summary: `Part ${part.name} of ${part.species}: ${part.use}${part.lifeDays === null ? '' : `, keeps ${part.lifeDays} days`}${part.valuePerKg === null ? '' : `, worth ${part.valuePerKg / 100} a kg`}${part.trimPct === null ? '' : `, trim ${part.trimPct} %`}${part.cookingLossPct === null ? '' : `, cooking loss ${part.cookingLossPct} %`}${part.labourMinPerKg === null ? '' : `, ${part.labourMinPerKg} min work a kg`}.`,
+      summary: `Part ${part.name} of ${part.species}: ${part.use}${part.lifeDays === null ? '' : `, keeps ${part.lifeDays} days`}${part.valuePerKg === null ? '' : `, worth ${part.valuePerKg / 100} a kg`}${part.trimPct === null ? '' : `, trim ${part.trimPct} %`}${part.cookingLossPct === null ? '' : `, cooking loss ${part.cookingLossPct} %`}${part.labourMinPerKg === null ? '' : `, ${part.labourMinPerKg} min work a kg`}${part.tableId === null ? '' : `, composition by ${part.tableId === 'none' ? 'no row of the table' : part.tableId}`}.`,
     });
     return part;
   });
@@ -197,43 +187,3 @@ async function mustHave(
       { path, found: id, allowed: `the id of ${what} of this kitchen, or null` },
     ]);
 }
-
-const asIngredient = (row: typeof t.ingredient.$inferSelect): Ingredient => ({
-  id: row.id,
-  name: row.name,
-  composition: row.composition as Composition | null,
-  salt: row.salt,
-  source: row.source,
-  pricePerKg: row.pricePerKg,
-  allergens: row.allergens as string[],
-});
-
-export const listIngredients = (app: App, kitchenId: string): Promise<Ingredient[]> =>
-  look(app, async (db) => {
-    await kitchenOf(db, kitchenId);
-    const rows = await db
-      .select()
-      .from(t.ingredient)
-      .where(eq(t.ingredient.kitchenId, kitchenId))
-      .orderBy(asc(t.ingredient.name));
-    return rows.map(asIngredient);
-  });
-
-export const addIngredient = (app: App, actor: Actor, input: BodyOf<'addIngredient'>): Promise<Ingredient> =>
-  change(app, actor, async ({ tx, kitchen, now, tell }) => {
-    const [same] = await tx
-      .select({ id: t.ingredient.id })
-      .from(t.ingredient)
-      .where(and(eq(t.ingredient.kitchenId, kitchen.id), eq(t.ingredient.name, input.name)));
-    if (same !== undefined)
-      throw new AppError('conflict', `This kitchen already has an ingredient ${input.name}.`);
-    const ingredient: Ingredient = { id: uuid(), ...input };
-    await tx.insert(t.ingredient).values({ ...ingredient, kitchenId: kitchen.id, createdAt: now });
-    await tell({
-      action: 'added',
-      subject: 'ingredient',
-      subjectId: ingredient.id,
-      summary: `Ingredient ${ingredient.name} added.`,
-    });
-    return ingredient;
-  });

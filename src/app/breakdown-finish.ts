@@ -3,13 +3,15 @@ import { and, eq, sql } from 'drizzle-orm';
 import { v7 as uuid } from 'uuid';
 import type { Breakdown, CostBy, TreeNode } from '../contract/breakdown.ts';
 import { animalByAnimal, standingWeights } from '../contract/breakdown-balance.ts';
+import { cutCode } from '../contract/cut-code.ts';
+import { jointOrigin, type LotOrigin, oldestOf } from '../contract/lot-origin.ts';
 import type { BodyOf } from '../contract/operations.ts';
 import type { Place } from '../contract/records.ts';
 import { formatQuantity, type UnitSystem } from '../core/units.ts';
 import * as t from '../store/tables.ts';
 import { type Actor, type App, change, type Writing } from './app.ts';
 import { outcomeOf, paidFor } from './breakdown-standing.ts';
-import { checkLaw, oldestOf } from './breakdown-trees.ts';
+import { checkLaw } from './breakdown-trees.ts';
 import { type BreakdownRow, breakdownRow, lotsOf, moneyOf, readBreakdown } from './breakdowns.ts';
 import { dayIn, plusDays } from './civil-day.ts';
 import { AppError, invalid } from './errors.ts';
@@ -54,7 +56,7 @@ export const finishBreakdown = (
       );
     const nodes = row.nodes as TreeNode[];
     const cut = await lotsOf(tx, row.id);
-    checkLaw(nodes, row.species, kitchen.place as Place, { ages: cut.map((l) => l.lot.ageMonthsAtMost) });
+    checkLaw(nodes, row.species, kitchen.place as Place, { lots: cut.map((l) => l.lot) });
     const { outcome, lots } = await settle(w, row, before, nodes, input.costBy);
     const [finished] = await tx
       .update(t.breakdown)
@@ -159,17 +161,13 @@ async function settle(
           trimPct: null,
           cookingLossPct: null,
           labourMinPerKg: null,
+          tableId: null,
         })
         .returning();
       if (part === undefined) throw new Error('the part was not written');
       parts.push(part);
     }
-    const base = `${(taken[0]?.lot.code ?? 'lot').slice(0, 40)}/${node.name
-      .toLowerCase()
-      .replace(/[^a-z0-9]+/g, '-')
-      .slice(0, 14)}`;
-    let code = base;
-    for (let n = 2; codes.has(code); n++) code = `${base}-${n}`;
+    const code = cutCode(taken[0]?.lot.code ?? 'lot', node.name, codes);
     codes.add(code);
     const life = part.lifeDays === null ? null : plusDays(today, part.lifeDays);
     const id = uuid();
@@ -189,6 +187,7 @@ async function settle(
       species: row.species,
       count: node.pieces !== null && node.pieces >= 1 ? node.pieces : null,
       ageMonthsAtMost: oldestOf(ages),
+      ...jointOrigin(taken.map(({ lot }) => ({ ...lot, bse: lot.bse as LotOrigin['bse'] }))),
       tradeLot: null,
       slaughteredOn: taken.map((l) => l.lot.slaughteredOn).sort()[0] ?? null,
       useBy: [parentUseBy, life].filter((d): d is string => d !== null).sort()[0] ?? null,

@@ -2,7 +2,8 @@
  * What a demo kitchen is made of, as pure data. It is laid through the program's ordinary verbs, so demo data obey every
  * rule that a kitchen's own data obey; ids are made while laying, so things refer to one another by name.
  */
-import type { Ingredient, Kitchen, Lot, PartInput, Person, Supplier } from '../contract/records.ts';
+import type { BodyOf } from '../contract/operations.ts';
+import type { Kitchen, Lot, PartInput, Person, SupplierInput } from '../contract/records.ts';
 import type { Ask, Step } from '../contract/steps.ts';
 import type { DemoAnimals } from './demo-animals-shape.ts';
 
@@ -97,13 +98,16 @@ export interface DemoBatch {
   };
 }
 
+/** An ingredient with its first price. */
+export type DemoIngredient = BodyOf<'addIngredient'>;
+
 export interface DemoKitchen {
   readonly kitchen: Pick<Kitchen, 'name' | 'place' | 'zone' | 'currency' | 'units'>;
   /** The first is the head chef who sets the kitchen up. */
   readonly people: readonly Omit<Person, 'id'>[];
-  readonly suppliers: readonly Omit<Supplier, 'id'>[];
+  readonly suppliers: readonly SupplierInput[];
   readonly parts: readonly PartInput[];
-  readonly ingredients: readonly Omit<Ingredient, 'id'>[];
+  readonly ingredients: readonly DemoIngredient[];
   /** What was taken in by itself, without a delivery that was checked. */
   readonly lots: readonly (Omit<Lot, 'id' | 'supplierId' | 'partId' | 'arrivedAt'> & {
     /** The supplier's name. */

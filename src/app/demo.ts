@@ -6,17 +6,19 @@ import type { Kitchen } from '../contract/records.ts';
 import type { Method, Step } from '../contract/steps.ts';
 import type { Db } from '../store/store.ts';
 import * as t from '../store/tables.ts';
-import { addIngredient, addLot, addPart, addSupplier } from './animals.ts';
+import { addLot, addPart } from './animals.ts';
 import { type Actor, type App, look, transact } from './app.ts';
 import { closeBatch, startBatch } from './batches.ts';
 import { dayIn } from './civil-day.ts';
 import { animalEvents, animalMoments, type Event } from './demo-animals.ts';
 import type { DemoBatch, DemoDish, DemoKitchen, DemoMoment, DemoStep } from './demo-shape.ts';
 import { addDish, newVersion, saveVersion } from './dishes.ts';
+import { addIngredient } from './ingredients.ts';
 import { addPerson, createKitchen } from './kitchens.ts';
 import { importLog } from './logs.ts';
 import { decide, record } from './readings.ts';
 import { signVersion } from './sign.ts';
+import { addSupplier } from './suppliers.ts';
 import { addTrial, closeTrial } from './trials.ts';
 
 /** Lays the demo where there is no kitchen at all; several servers may start at once, one of them lays it. */

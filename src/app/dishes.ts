@@ -13,6 +13,7 @@ import { dayIn } from './civil-day.ts';
 import { digest } from './digest.ts';
 import { AppError, notFound } from './errors.ts';
 import { agreementFor, lastAnswers, partsUsed } from './law.ts';
+import { checkReferences } from './mix-references.ts';
 
 type VersionRow = typeof t.version.$inferSelect;
 type Names = ReadonlyMap<string, string>;
@@ -155,6 +156,7 @@ export const addDish = (app: App, actor: Actor, input: BodyOf<'addDish'>): Promi
   change(app, actor, async (w) => {
     checkIds(input.method);
     const id = uuid();
+    await checkReferences(w.tx, w.kitchen.id, { id, name: input.name }, input.method);
     await w.tx.insert(t.dish).values({
       id,
       kitchenId: w.kitchen.id,
@@ -224,6 +226,8 @@ export const saveVersion = (
   change(app, actor, async ({ tx, kitchen, person, now, tell }) => {
     checkIds(input.method);
     const version = await draft(tx, kitchen.id, versionId, input.rev);
+    const dish = await dishRow(tx, kitchen.id, version.dishId);
+    await checkReferences(tx, kitchen.id, dish, input.method);
     const rev = version.rev + 1;
     const [saved] = await tx
       .update(t.version)
@@ -240,7 +244,6 @@ export const saveVersion = (
       savedBy: person.id,
     });
     await tx.update(t.dish).set({ updatedAt: now }).where(eq(t.dish.id, version.dishId));
-    const dish = await dishRow(tx, kitchen.id, version.dishId);
     await tell({
       action: 'saved',
       subject: 'version',

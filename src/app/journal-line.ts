@@ -32,7 +32,13 @@ export type RecordTable =
   | 'weighing'
   | 'breakdown'
   | 'authority_request'
-  | 'authority_answer';
+  | 'authority_answer'
+  | 'ingredient_change'
+  | 'ingredient_price'
+  | 'allergen_looked'
+  | 'declared_risk'
+  | 'declared_risk_end'
+  | 'kitchen_rates';
 
 export const firstHash = '0'.repeat(64);
 

@@ -1,5 +1,5 @@
 /** The journal: read, and checked line by line with the records it tells of. */
-import { and, asc, desc, eq, gt, inArray, lt, sql } from 'drizzle-orm';
+import { and, asc, desc, eq, gt, inArray, isNotNull, lt, sql } from 'drizzle-orm';
 import type { ResultOf } from '../contract/operations.ts';
 import type { JournalLine } from '../contract/records.ts';
 import type { Method } from '../contract/steps.ts';
@@ -7,14 +7,21 @@ import type { Db } from '../store/store.ts';
 import * as t from '../store/tables.ts';
 import { type App, kitchenOf, look } from './app.ts';
 import { digest } from './digest.ts';
+import { ingredientsAsKept } from './ingredients.ts';
 import { type Entry, firstHash, hashOf, type RecordTable } from './journal-line.ts';
 import {
+  allergenLookedDigest,
   authorityAnswerDigest,
   authorityRequestDigest,
   breakdownDigest,
   closingDigest,
   decisionDigest,
+  declaredRiskDigest,
+  declaredRiskEndDigest,
   deliveryDigest,
+  ingredientChangeDigest,
+  ingredientPriceDigest,
+  kitchenRatesDigest,
   lotMoveDigest,
   machineFitDigest,
   photoDigest,
@@ -141,6 +148,12 @@ async function fingerprints(db: Db, records: readonly Told[]): Promise<Map<strin
     ['authority_answer', t.authorityAnswer, authorityAnswerDigest],
     ['photo', t.photo, photoDigest],
     ['machine_fit', t.machineFit, machineFitDigest],
+    ['ingredient_change', t.ingredientChange, ingredientChangeDigest],
+    ['ingredient_price', t.ingredientPrice, ingredientPriceDigest],
+    ['allergen_looked', t.allergenLooked, allergenLookedDigest],
+    ['declared_risk', t.declaredRisk, declaredRiskDigest],
+    ['declared_risk_end', t.declaredRiskEnd, declaredRiskEndDigest],
+    ['kitchen_rates', t.kitchenRates, kitchenRatesDigest],
   ] as const;
   for (const [name, table, print] of plain)
     await each(
@@ -192,6 +205,11 @@ async function anyUntold(
     authority_answer: t.authorityAnswer,
     photo: t.photo,
     machine_fit: t.machineFit,
+    ingredient_change: t.ingredientChange,
+    allergen_looked: t.allergenLooked,
+    declared_risk: t.declaredRisk,
+    declared_risk_end: t.declaredRiskEnd,
+    kitchen_rates: t.kitchenRates,
   } as const;
   for (const [name, table] of Object.entries(counted)) {
     const [row] = await db
@@ -200,6 +218,13 @@ async function anyUntold(
       .where(eq(table.kitchenId, kitchenId));
     if ((row?.n ?? 0) !== (seen.get(name as RecordTable) ?? 0)) return true;
   }
+  // Prices of before they were kept by the pack are nobody's, and no line tells of them.
+  const [priced] = await db
+    .select({ n: sql<number>`count(*)::int` })
+    .from(t.ingredientPrice)
+    .where(and(eq(t.ingredientPrice.kitchenId, kitchenId), isNotNull(t.ingredientPrice.personId)));
+  if ((priced?.n ?? 0) !== (seen.get('ingredient_price') ?? 0)) return true;
+  if (!(await ingredientsAsKept(db, kitchenId))) return true;
   const [batches] = await db
     .select({
       begun: sql<number>`count(*)::int`,

@@ -27,6 +27,18 @@ export const authorityRequestDigest = (row: Told<typeof t.authorityRequest.$infe
   digest(told(row));
 export const authorityAnswerDigest = (row: Told<typeof t.authorityAnswer.$inferSelect>): string =>
   digest(told(row));
+export const ingredientChangeDigest = (row: Told<typeof t.ingredientChange.$inferSelect>): string =>
+  digest(told(row));
+export const ingredientPriceDigest = (row: Told<typeof t.ingredientPrice.$inferSelect>): string =>
+  digest(told(row));
+export const allergenLookedDigest = (row: Told<typeof t.allergenLooked.$inferSelect>): string =>
+  digest(told(row));
+export const declaredRiskDigest = (row: Told<typeof t.declaredRisk.$inferSelect>): string =>
+  digest(told(row));
+export const declaredRiskEndDigest = (row: Told<typeof t.declaredRiskEnd.$inferSelect>): string =>
+  digest(told(row));
+export const kitchenRatesDigest = (row: Told<typeof t.kitchenRates.$inferSelect>): string =>
+  digest(told(row));
 /** The bytes by their own fingerprint. */
 export const photoDigest = ({ bytes: _, ...row }: typeof t.photo.$inferSelect): string => digest(row);
 

@@ -16,6 +16,7 @@ import type { Foreseen } from './engine.ts';
 import { AppError } from './errors.ts';
 import { partsUsed, stopsOf, unlawful } from './law.ts';
 import { methodCautions } from './method-cautions.ts';
+import { checkReferences } from './mix-references.ts';
 import { signatureDigest } from './record-digests.ts';
 import { foreseeReheats } from './sign-reheat.ts';
 
@@ -37,6 +38,8 @@ export async function signVersion(app: App, actor: Actor, versionId: string, rev
   };
   return change(app, actor, async ({ tx, kitchen, person, now, tell }) => {
     await draft(tx, kitchen.id, versionId, rev);
+    // Signed it is what other dishes are made of: two drafts that were no circle may be one once both count.
+    await checkReferences(tx, kitchen.id, dish, method);
     const signature = { status: 'signed', signedAt: now, signedBy: person.id, evidence, method };
     await tx.update(t.version).set(signature).where(eq(t.version.id, versionId));
     await tx.update(t.dish).set({ stage: 'signed', updatedAt: now }).where(eq(t.dish.id, dish.id));

@@ -4,7 +4,9 @@
  */
 import { z } from 'zod';
 import { animalOperations } from './animal-operations.ts';
+import { BatchDraw } from './batch-draws.ts';
 import { machineOperations } from './machines.ts';
+import { pantryOperations } from './pantry-operations.ts';
 import { Id, Instant, Note, Text } from './quantities.ts';
 import {
   Batch,
@@ -26,6 +28,7 @@ import {
   ProbeLog,
   Reading,
   Supplier,
+  SupplierInput,
   Trial,
   Version,
 } from './records.ts';
@@ -100,7 +103,7 @@ export const operations = {
     method: 'POST',
     path: `${K}/suppliers`,
     summary: 'Add a supplier.',
-    body: Supplier.omit({ id: true }),
+    body: SupplierInput,
     result: Supplier,
     signed: true,
   }),
@@ -142,19 +145,12 @@ export const operations = {
   }),
   ...animalOperations,
   ...machineOperations,
+  ...pantryOperations,
   ingredients: op({
     method: 'GET',
     path: `${K}/ingredients`,
-    summary: 'Ingredients with their composition.',
+    summary: 'Ingredients with their composition, those put away left out.',
     result: z.array(Ingredient),
-  }),
-  addIngredient: op({
-    method: 'POST',
-    path: `${K}/ingredients`,
-    summary: 'Add an ingredient of your own.',
-    body: Ingredient.omit({ id: true }),
-    result: Ingredient,
-    signed: true,
   }),
 
   dishes: op({ method: 'GET', path: `${K}/dishes`, summary: 'The dishes.', result: z.array(DishSummary) }),
@@ -249,6 +245,8 @@ export const operations = {
       versionId: Id,
       pieces: z.int().min(1).max(10_000),
       lotIds: z.array(Id).max(50),
+      /** What is taken out of the lots, all of it or nothing; a lot that is drawn on need not be named again. */
+      draws: z.array(BatchDraw).max(50).optional(),
     }),
     result: Batch,
     signed: true,

@@ -1,7 +1,9 @@
 /** The records a kitchen keeps, as they cross the wire. Times are UTC instants; money is in minor units. */
 import { z } from 'zod';
 import { Agreement } from './agreement.ts';
+import { BatchDraw } from './batch-draws.ts';
 import { ProductClass } from './delivery.ts';
+import { TableId } from './pantry.ts';
 import { Composition, celsius, Id, Instant, Minor, Note, Text } from './quantities.ts';
 import { Method } from './steps.ts';
 
@@ -29,7 +31,26 @@ export const Person = z.strictObject({
 });
 export type Person = z.infer<typeof Person>;
 
-export const Supplier = z.strictObject({ id: Id, name: Text(120), note: Note() });
+export const Supplier = z.strictObject({
+  id: Id,
+  name: Text(120),
+  note: Note(),
+  /** Whom to ask for, telephone, e-mail. */
+  contact: Note(500),
+  address: Note(500),
+  /** Approval or registration number of the slaughterhouse, the farm or the game handling establishment. */
+  approval: Note(80),
+});
+/** A supplier as it is added: what nobody has said is empty. */
+export const SupplierInput = z.strictObject({
+  ...Supplier.pick({ name: true, note: true }).shape,
+  contact: Supplier.shape.contact.default(''),
+  address: Supplier.shape.address.default(''),
+  approval: Supplier.shape.approval.default(''),
+});
+export type SupplierInput = z.input<typeof SupplierInput>;
+/** What a supplier's record is changed to; what is left out stays as it is. */
+export const SupplierChange = Supplier.omit({ id: true }).partial();
 export type Supplier = z.infer<typeof Supplier>;
 
 /** A part of an animal as the kitchen names it. */
@@ -54,6 +75,8 @@ export const Part = z.strictObject({
   cookingLossPct: z.number().min(0).max(99).nullable(),
   /** Work on a kilogram as it was cut [min]. */
   labourMinPerKg: z.number().min(0).max(1_000).nullable(),
+  /** Row of the published table that it is reckoned by; 'none': none fits; null: nobody has chosen, it is guessed by its name. */
+  tableId: TableId.nullable(),
 });
 /** A part as it is named: what nobody has said is not known. */
 export const PartInput = z.strictObject({
@@ -65,6 +88,7 @@ export const PartInput = z.strictObject({
   trimPct: Part.shape.trimPct.default(null),
   cookingLossPct: Part.shape.cookingLossPct.default(null),
   labourMinPerKg: Part.shape.labourMinPerKg.default(null),
+  tableId: Part.shape.tableId.default(null),
 });
 /** What a part is changed to; what is left out stays as it is. */
 export const PartChange = Part.omit({ id: true, species: true, name: true }).partial();
@@ -86,6 +110,7 @@ export type Lot = z.infer<typeof Lot>;
 /** A lot taken in by itself, without a delivery that was checked. */
 export const LotInput = Lot.omit({ id: true });
 
+/** An ingredient in the few words that a list of them needs; the pantry has all of it. */
 export const Ingredient = z.strictObject({
   id: Id,
   name: Text(120),
@@ -93,9 +118,10 @@ export const Ingredient = z.strictObject({
   /** Salt within the ash, fraction of the weight. */
   salt: z.number().min(0).max(1).nullable(),
   /** Where the composition was published; empty when nobody has said. */
-  source: z.string().max(200),
+  source: z.string().max(400),
   pricePerKg: Minor.nullable(),
-  allergens: z.array(z.string().max(60)).max(14),
+  /** Null: nobody has said. */
+  allergens: z.array(z.string().max(60)).max(14).nullable(),
 });
 export type Ingredient = z.infer<typeof Ingredient>;
 
@@ -338,6 +364,8 @@ export const Batch = z.strictObject({
   ...BatchSummary.shape,
   method: Method,
   lots: z.array(Lot),
+  /** What it holds of its lots by their moves: drawn, less what was put back. */
+  draws: z.array(BatchDraw),
   readings: z.array(RecordedReading),
   decisions: z.array(Decision),
   logs: z.array(ProbeLog),

@@ -1,15 +1,5 @@
 /** Every operation of the contract and what carries it out. One that is missing here does not compile. */
-import {
-  addIngredient,
-  addLot,
-  addPart,
-  addSupplier,
-  changePart,
-  listIngredients,
-  listLots,
-  listParts,
-  listSuppliers,
-} from '../app/animals.ts';
+import { addLot, addPart, changePart, listLots, listParts } from '../app/animals.ts';
 import type { App } from '../app/app.ts';
 import {
   answerAuthority,
@@ -22,10 +12,21 @@ import { finishBreakdown } from '../app/breakdown-finish.ts';
 import { addTree, importBreakdowns, listTrees } from '../app/breakdown-trees.ts';
 import { breakdownCosts, getBreakdown, listBreakdowns, startBreakdown, weigh } from '../app/breakdowns.ts';
 import { getDelivery, listDeliveries, supplierTrend, takeDelivery } from '../app/deliveries.ts';
+import { dishNumbers } from '../app/dish-numbers.ts';
 import { addDish, getDish, getVersion, listDishes, newVersion, saveVersion } from '../app/dishes.ts';
+import {
+  addIngredient,
+  changeIngredient,
+  listIngredients,
+  priceIngredient,
+  putAwayIngredient,
+} from '../app/ingredients.ts';
+import { setRates } from '../app/kitchen-rates.ts';
 import { addPerson, createKitchen, listKitchens, listPeople } from '../app/kitchens.ts';
+import { declareRisk, lookAtLabel, withdrawRisk } from '../app/labels-and-risks.ts';
 import { importLog, listLogs } from '../app/logs.ts';
 import { addMachine, keepFit, listFits, listMachines } from '../app/machines.ts';
+import { pantry } from '../app/pantry.ts';
 import { addPhoto } from '../app/photos.ts';
 import { checkJournal, readJournal } from '../app/proof.ts';
 import { decide, record } from '../app/readings.ts';
@@ -41,6 +42,7 @@ import {
   saveSpecification,
   sendSpecification,
 } from '../app/specifications.ts';
+import { addSupplier, changeSupplier, listSuppliers, supplierHistory } from '../app/suppliers.ts';
 import { addTrial, closeTrial, listTrials } from '../app/trials.ts';
 import { carcassBars, yields } from '../app/yields.ts';
 import type { OperationName, ResultOf } from '../contract/operations.ts';
@@ -73,6 +75,8 @@ export function handlersOf({ app, resetDemo }: Around): Handlers {
     addPerson: (call) => addPerson(app, actor(call), call.body),
     suppliers: ({ params }) => listSuppliers(app, params.kitchenId),
     addSupplier: (call) => addSupplier(app, actor(call), call.body),
+    changeSupplier: (call) => changeSupplier(app, actor(call), call.params.supplierId, call.body),
+    supplierHistory: ({ params }) => supplierHistory(app, params.kitchenId, params.supplierId),
     parts: ({ params }) => listParts(app, params.kitchenId),
     addPart: (call) => addPart(app, actor(call), call.body),
     lots: ({ params }) => listLots(app, params.kitchenId),
@@ -111,7 +115,16 @@ export function handlersOf({ app, resetDemo }: Around): Handlers {
     askAuthority: (call) => askAuthority(app, actor(call), call.body),
     answerAuthority: (call) => answerAuthority(app, actor(call), call.params.requestId, call.body),
     ingredients: ({ params }) => listIngredients(app, params.kitchenId),
+    pantry: ({ params }) => pantry(app, params.kitchenId),
+    dishNumbers: ({ params }) => dishNumbers(app, params.kitchenId),
     addIngredient: (call) => addIngredient(app, actor(call), call.body),
+    changeIngredient: (call) => changeIngredient(app, actor(call), call.params.ingredientId, call.body),
+    priceIngredient: (call) => priceIngredient(app, actor(call), call.params.ingredientId, call.body),
+    lookAtLabel: (call) => lookAtLabel(app, actor(call), call.params.ingredientId, call.body),
+    putAwayIngredient: (call) => putAwayIngredient(app, actor(call), call.params.ingredientId, call.body),
+    setRates: (call) => setRates(app, actor(call), call.body),
+    declareRisk: (call) => declareRisk(app, actor(call), call.body),
+    withdrawRisk: (call) => withdrawRisk(app, actor(call), call.params.riskId, call.body),
     dishes: ({ params }) => listDishes(app, params.kitchenId),
     addDish: (call) => addDish(app, actor(call), call.body),
     dish: ({ params }) => getDish(app, params.kitchenId, params.dishId),

@@ -13,6 +13,7 @@ import {
 import { id, instant, kitchenId, line } from './columns.ts';
 
 export * from './animal-tables.ts';
+export * from './pantry-tables.ts';
 
 export const kitchen = pgTable('kitchen', {
   id: id(),
@@ -55,6 +56,9 @@ export const supplier = pgTable('supplier', {
   name: text('name').notNull(),
   note: text('note').notNull(),
   createdAt: instant('created_at').notNull(),
+  contact: text('contact').notNull(),
+  address: text('address').notNull(),
+  approval: text('approval').notNull(),
 });
 
 export const part = pgTable('part', {
@@ -72,6 +76,7 @@ export const part = pgTable('part', {
   trimPct: doublePrecision('trim_pct'),
   cookingLossPct: doublePrecision('cooking_loss_pct'),
   labourMinPerKg: doublePrecision('labour_min_per_kg'),
+  tableId: text('table_id'),
 });
 
 export const lot = pgTable('lot', {
@@ -99,18 +104,9 @@ export const lot = pgTable('lot', {
   frozenAt: instant('frozen_at'),
   thawedAt: instant('thawed_at'),
   byProductAt: instant('by_product_at'),
-});
-
-export const ingredient = pgTable('ingredient', {
-  id: id(),
-  kitchenId: kitchenId(),
-  name: text('name').notNull(),
-  composition: jsonb('composition'),
-  salt: doublePrecision('salt'),
-  source: text('source').notNull(),
-  pricePerKg: bigint('price_per_kg', { mode: 'number' }),
-  allergens: jsonb('allergens').notNull(),
-  createdAt: instant('created_at').notNull(),
+  bornIn: text('born_in'),
+  raisedIn: text('raised_in'),
+  bse: text('bse'),
 });
 
 export const dish = pgTable('dish', {

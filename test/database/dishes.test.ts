@@ -1,18 +1,10 @@
 import { v7 as uuid } from 'uuid';
 import { beforeAll, expect, it } from 'vitest';
-import {
-  addIngredient,
-  addLot,
-  addPart,
-  addSupplier,
-  listIngredients,
-  listLots,
-  listParts,
-  listSuppliers,
-} from '../../src/app/animals.ts';
+import { addLot, addPart, listLots, listParts } from '../../src/app/animals.ts';
 import { addDish, getDish, getVersion, listDishes, newVersion, saveVersion } from '../../src/app/dishes.ts';
 import { addPerson, createKitchen, listKitchens, listPeople } from '../../src/app/kitchens.ts';
 import { signVersion } from '../../src/app/sign.ts';
+import { addSupplier, listSuppliers } from '../../src/app/suppliers.ts';
 import { addTrial, closeTrial, listTrials } from '../../src/app/trials.ts';
 import type { CuringSalt } from '../../src/contract/cure-parts.ts';
 import { Dish, DishSummary, Kitchen, Trial, Version } from '../../src/contract/records.ts';
@@ -80,14 +72,6 @@ eachStore('a kitchen and its dishes', (making) => {
   it('keeps what comes in, and refuses a second lot of one code, or a lot of somebody else’s supplier', async () => {
     const supplier = await addSupplier(k.app, k.actor, { name: 'Supplier', note: 'Fridays.' });
     const part = await addPart(k.app, k.actor, { species: 'pig', name: 'heart', sharePct: 0.4, use: 'menu' });
-    const ingredient = await addIngredient(k.app, k.actor, {
-      name: 'Salt',
-      composition: muscle,
-      salt: 1,
-      source: 'Test.',
-      pricePerKg: 120,
-      allergens: ['milk'],
-    });
     const lot = {
       code: 'L1',
       supplierId: supplier.id,
@@ -101,7 +85,6 @@ eachStore('a kitchen and its dishes', (making) => {
     const kept = await addLot(k.app, k.actor, lot);
     expect(await listSuppliers(k.app, k.kitchen.id)).toEqual([supplier]);
     expect(await listParts(k.app, k.kitchen.id)).toEqual([part]);
-    expect(await listIngredients(k.app, k.kitchen.id)).toEqual([ingredient]);
     expect(await listLots(k.app, k.kitchen.id)).toEqual([{ id: kept.id, ...lot }]);
     await expect(addLot(k.app, k.actor, lot)).rejects.toEqual(refused('conflict'));
     await expect(

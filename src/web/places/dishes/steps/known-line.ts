@@ -12,7 +12,7 @@ export function lineFor(name: string, g: number, known: readonly Ingredient[]): 
     ...(found.composition === null ? {} : { composition: found.composition }),
     ...(found.salt === null ? {} : { salt: found.salt }),
     ...(found.pricePerKg === null ? {} : { pricePerKg: found.pricePerKg }),
-    allergens: found.allergens,
+    ...(found.allergens === null ? {} : { allergens: found.allergens }),
   };
 }
 
