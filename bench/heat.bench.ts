@@ -73,7 +73,7 @@ function time(run: () => void, count: number): Timing {
 const march = () => {
   const conduction = new Conduction(
     meshOf(problem.body, fineMesh),
-    problem.body.layers.map((layer) => materialOf(layer)),
+    problem.body.layers.map((layer) => materialOf(layer, { lowest: 0, highest: 150, start: problem.start })),
   );
   const run = new March(conduction, problem.start, problem.target, {
     tolerance: 0.02,

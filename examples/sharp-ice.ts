@@ -42,7 +42,7 @@ function materialOf({ freezing, latent, rho, frozen, unfrozen }: SharpIce): Mate
     step,
     cells,
     table,
-    rho: () => rho,
+    rho,
     composed: true,
     freezing: {
       freezing,

@@ -1,4 +1,4 @@
-"""Freezing and thawing by the enthalpy method: equal cells, heat content as the unknown, scipy's LSODA with a banded Jacobian.
+"""Freezing and thawing, and heating and chilling above the first ice, by the enthalpy method: equal cells, heat content as the unknown, scipy's LSODA with a banded Jacobian.
 
 Run: python3 freezing.py > freezing.json   (numpy and scipy; about half a minute)
 
@@ -71,12 +71,12 @@ class Food:
         solid = 1e3 * (solid + free * poly(CP["ice"], below) + (x["water"] - free) * poly(COLD_WATER, below))
         liquid = 1e3 * sum(x[n] * poly(CP[n], above) for n in others) + 1e3 * x["water"] * np.where(
             above < 0, poly(COLD_WATER, above), poly(CP["water"], above))
-        rho = density(tf)
-        scale = density(start, free * (1 - tf / start)) / rho if start < tf else 1.0
+        # Mass and size stay: the density is that of the start throughout.
+        rho = density(start, free * (1 - tf / start) if start < tf else 0.0)
         steps = lambda T, c: np.concatenate([[0], np.cumsum((c[1:] + c[:-1]) / 2 * np.diff(T))])
         # The ice in closed form: its peak is too sharp for the trapezium rule.
-        u_below = scale * rho * (steps(below, solid) - L0 * free * ((1 - tf / below) - (1 - tf / low)))
-        u_above = u_below[-1] + scale * steps(above, density(above) * liquid)
+        u_below = rho * (steps(below, solid) - L0 * free * ((1 - tf / below) - (1 - tf / low)))
+        u_above = u_below[-1] + rho * steps(above, liquid)
         self.T = np.concatenate([below, above[1:]])
         self.u = np.concatenate([u_below, u_above[1:]])
         ice = free * (1 - tf / below)
@@ -119,9 +119,12 @@ cases = {
     "forcemeat-freeze": (forcemeat, -2.0, "cylinder", 0.028, 25, 3, -30, -18, [1800, 3600, 5400]),
     "cylinder-thaw": (lamb, -1.9, "cylinder", 0.02, 10, -18, 5, 0, [3600, 14400, 25200]),
     "cylinder-cook": (lamb, -1.9, "cylinder", 0.02, 1000, -18, 100, 70, [300, 600, 900]),
+    "forcemeat-steam": (forcemeat, -2.0, "cylinder", 0.028, 1000, 4, 100, 70, [600, 900, 1200, 1500]),
+    "forcemeat-bath": (forcemeat, -2.0, "slab", 0.02, 300, 6, 82, 75, [600, 1200, 1800]),
+    "forcemeat-chill": (forcemeat, -2.0, "cylinder", 0.028, 500, 75, 1, 8, [600, 1200, 1800, 2400]),
 }
 for name, (food, tf, shape, half, h, start, medium, until, times) in cases.items():
-    low, high = min(start, medium) - 1, max(start, medium) + 1
+    low, high = min(start, medium, tf) - 1, max(start, medium) + 1
     made = Food(tf, start, low, high, **food)
     kept[f"{name} heat"] = (made.at(until) - made.at(start)) / 1e6
     # Cells of half the size twice: what is left of the error in space goes as the square.

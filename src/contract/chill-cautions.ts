@@ -27,7 +27,7 @@ export function chillCautions(drawn: Chilled, machine?: Machine, most?: MostPiec
     );
   return [
     ...cautions,
-    'The largest size and the most pieces are at the very limit, with nothing in hand. Coefficient, conductivity and shape may each be a tenth off and more: stay well below until a probe has shown how your kitchen does. Rolled joints of 110 mm that were measured in ice water took an eighth to two fifths longer than computed here.',
+    'The largest size and the most pieces are at the very limit, with nothing in hand. Coefficient, conductivity and shape may each be a tenth off and more: stay well below until a probe has shown how your kitchen does. Rolled joints of 110 mm that were measured in ice water took a sixth to two fifths longer than computed here.',
     'A prediction is no measurement: probe the warmest place of the largest piece, the one that stands worst, with a thermometer you have checked, and write down when.',
     'Advice, not a licence: your local authority and a qualified person decide for your kitchen.',
   ];

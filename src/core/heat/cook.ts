@@ -56,7 +56,7 @@ export function cook(problem: CookProblem, options: CookOptions = {}): CookResul
   const mesh = meshOf(body, finenessOf(problem, options));
   const probePlaces = (problem.probes ?? []).map((p, i) => weightsAt(mesh, p.place, `probes[${i}].place`));
   const span = spanOf(problem);
-  const materials = body.layers.map((layer, i) => materialOf(layer, `body.layers[${i}]`, span));
+  const materials = body.layers.map((layer, i) => materialOf(layer, span, `body.layers[${i}]`));
   const conduction = new Conduction(mesh, materials);
   const march = new March(
     conduction,
@@ -192,11 +192,11 @@ function stageResult(end: StageEnd, spot: ColdSpot, surface: number, share: Floa
 }
 
 /** Mass and the water in it; of constant properties nobody knows how much of it is water, so it is all counted. */
-function wetOf(conduction: Conduction, { body, start }: CookProblem): Wet {
+function wetOf(conduction: Conduction, { body }: CookProblem): Wet {
   let mass = 0;
   let water = 0;
   conduction.volumeOf().forEach((v, m) => {
-    const kg = v * conduction.materials[m].rho(start);
+    const kg = v * conduction.materials[m].rho;
     const { material } = body.layers[m];
     mass += kg;
     water += 'composition' in material ? kg * normalised(material.composition).water : kg;

@@ -80,16 +80,14 @@ export function iceShareOf({
   let water = 0;
   materials.forEach(({ freezing, rho }, m) => {
     if (freezing === undefined) return;
-    const mass = rho(freezing.freezing);
-    for (const v of volumes[m]) water += v * mass * freezing.water;
+    for (const v of volumes[m]) water += v * rho * freezing.water;
   });
   return (T) => {
     let ice = 0;
     materials.forEach(({ freezing, rho }, m) => {
       if (freezing === undefined) return;
-      const mass = rho(freezing.freezing);
       nodes[m].forEach((i, q) => {
-        if (T[i] < freezing.freezing) ice += volumes[m][q] * mass * freezing.ice(T[i]);
+        if (T[i] < freezing.freezing) ice += volumes[m][q] * rho * freezing.ice(T[i]);
       });
     });
     return ice / water;

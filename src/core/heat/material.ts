@@ -1,4 +1,4 @@
-/** A layer's properties as the solver reads them: tables over temperature, with the heat content as the exact integral of ρ·cp. */
+/** A layer's properties as the solver reads them: tables over temperature, with the heat content as the exact integral of cp, its density held. */
 
 import {
   type Composition,
@@ -33,8 +33,8 @@ export interface Material {
   readonly cells: number;
   /** `stride` numbers a step: k [W/(m K)] and slope, ρ·cp [J/(m³ K)] and slope, u = ∫ρ·cp dT [J/m³]. */
   readonly table: Float64Array;
-  /** Density [kg/m³] at a temperature [°C]. */
-  readonly rho: (C: number) => number;
+  /** Density [kg/m³]: that of the start, held, so that the body keeps both its mass and its size. */
+  readonly rho: number;
   readonly composed: boolean;
   /** Set where the table follows the layer through its freezing. */
   readonly freezing?: FreezingFood;
@@ -101,30 +101,31 @@ export function ruleOf(layer: Layer): MixtureRule {
 /**
  * The tables of a layer's material; heat content in [J/m³] above the table's start.
  *
- *     u(T) = ∫ ρ·cp dT, piecewise quadratic: the exact integral of the piecewise straight ρ·cp; through freezing ∫ρ·c_a dT in closed form
+ *     u(T) = ρ_start·∫ cp dT, piecewise quadratic: the exact integral of the piecewise straight cp; through freezing ρ_start·∫c_a dT in closed form
  *
  * @param layer with a composition (fractions summing to 1 ± 0.005, normalised here) or constant properties
+ * @param span what the programme can bring it to, and where it begins; a composed layer that it takes below its first ice freezes
  * @param path what to call the layer in an error
- * @param span what the programme can bring it to; a composed layer that it takes below its first ice freezes, without a span never
- * Assumes the layer keeps its volume, its composition and its mass: it does not swell by the ice. Checked against the polynomials (conductivity within
+ * Assumes the layer keeps its volume, its composition and its mass: the mesh is not drawn again as the piece swells by heat (3 to 4 % from 4 to
+ * 100 °C) or by ice, so that its density is that of the start throughout. Checked against the polynomials (conductivity within
  * 1e-6 of itself between table points), by differentiating u, and against the closed form of the heat through freezing.
  * Source: choi-okos-1986
  * Source: schwartzberg-1981
  */
-export function materialOf(layer: Layer, path = 'layer', span?: Span): Material {
+export function materialOf(layer: Layer, span: Span, path = 'layer'): Material {
   const { low, step } = tableRange;
   if (!('composition' in layer.material)) {
     const { k, rho, cp } = layer.material.properties;
     const table = tabulated(low, step, plainCells, { k: () => k, c: () => rho * cp });
-    return { name: layer.name, low, step, cells: plainCells, table, rho: () => rho, composed: false };
+    return { name: layer.name, low, step, cells: plainCells, table, rho, composed: false };
   }
   const food = normalised(layer.material.composition, `${path}.composition`);
   const rule = ruleOf(layer);
   const point = freezingPointOf(layer, path);
-  const freezes = span !== undefined && point !== undefined && span.lowest < point;
-  const material = freezes
-    ? freezingMaterial(layer.name, food, point, rule, span)
-    : plainMaterial(layer.name, food, rule);
+  const material =
+    point !== undefined && span.lowest < point
+      ? freezingMaterial(layer.name, food, point, rule, span)
+      : plainMaterial(layer.name, food, rule, span.start);
   conductingBy(material.table, layer.conducts);
   return material;
 }
@@ -138,20 +139,21 @@ function conductingBy(table: Float64Array, factor = 1): void {
   }
 }
 
-function plainMaterial(name: string, food: Composition, rule: MixtureRule): Material {
+/** Beyond what the functions cover they are looked up at the nearer end. */
+const within = (C: number) => Math.min(choiOkosRange.high, Math.max(choiOkosRange.low, C));
+
+function plainMaterial(name: string, food: Composition, rule: MixtureRule, start: number): Material {
   const { low, step } = tableRange;
-  // Beyond what the functions cover they are looked up at the nearer end.
-  const within = (C: number) => Math.min(choiOkosRange.high, Math.max(choiOkosRange.low, C));
-  const rho = (C: number) => density(food, within(C));
+  const rho = density(food, within(start));
   const table = tabulated(low, step, plainCells, {
-    k: held((C) => conductivity(food, C, rule), within),
-    c: held((C) => rho(C) * specificHeat(food, C), within),
+    k: held((C) => conductivity(food, C, rule)),
+    c: held((C) => rho * specificHeat(food, C)),
   });
   return { name, low, step, cells: plainCells, table, rho, composed: true };
 }
 
 /** A function that is not worked out again while `within` leaves its argument where it was. */
-function held(f: (C: number) => number, within: (C: number) => number): (C: number) => number {
+function held(f: (C: number) => number): (C: number) => number {
   let at = Number.NaN;
   let value = Number.NaN;
   return (C) => {
@@ -182,34 +184,20 @@ function freezingMaterial(
   const below = Math.max(1, Math.ceil((freezing - span.lowest + margin) / step));
   const above = Math.max(1, Math.ceil((span.highest + margin - freezing) / step));
   const low = freezing - below * step;
-  const within = (C: number) => Math.min(choiOkosRange.high, Math.max(choiOkosRange.low, C));
-  const frozenAt = (C: number) => frozenDensity(food, ice.ice(C), within(C));
-  // Mass and volume stay as they are at the start: a piece that is frozen then is lighter by its ice throughout.
-  const atFirstIce = density(food, freezing);
-  const scale = span.start < freezing ? frozenAt(span.start) / atFirstIce : 1;
+  // A piece that is frozen at the start is lighter by its ice, and stays so.
+  const rho =
+    span.start < freezing
+      ? frozenDensity(food, ice.ice(span.start), within(span.start))
+      : density(food, within(span.start));
   const line = freezing + 1e-9;
   const frozen = below * step;
   const isFrozen = (C: number) => C - low < frozen - step / 2;
   const table = tabulated(low, step, below + above, {
     k: (C) => (C < line ? ice.conductivity(Math.min(C, freezing)) : conductivity(food, within(C), rule)),
-    c: (C) =>
-      scale *
-      (isFrozen(C)
-        ? atFirstIce * ice.apparentHeat(C)
-        : density(food, within(C)) * specificHeat(food, within(C))),
-    between: (C0, C1) =>
-      isFrozen(C0) ? scale * atFirstIce * ice.heatBetween(C0, Math.min(freezing, C1)) : undefined,
+    c: (C) => rho * (isFrozen(C) ? ice.apparentHeat(C) : specificHeat(food, within(C))),
+    between: (C0, C1) => (isFrozen(C0) ? rho * ice.heatBetween(C0, Math.min(freezing, C1)) : undefined),
   });
-  return {
-    name,
-    low,
-    step,
-    cells: below + above,
-    table,
-    rho: (C) => scale * (C < freezing ? atFirstIce : density(food, within(C))),
-    composed: true,
-    freezing: ice,
-  };
+  return { name, low, step, cells: below + above, table, rho, composed: true, freezing: ice };
 }
 
 /** Adds the heat capacity of a material at its nodes [J/K] to `C`: volume times ρ·cp. */

@@ -62,7 +62,8 @@ describe('SurfaceLaw', () => {
           const stream = { air, vapour, pressure: sea, h: 20 };
           const law = lawAt(20, { vapour: { pressure: sea, relative, activity: 1 } }, air, T);
           const own = humidAirHeat(stream, T);
-          expect(Math.abs(law.q - own)).toBeLessThan(0.02 + 1e-5 * Math.abs(own));
+          // The law looks pressures up, within 4e-6 of themselves: as if the surface were a ten-thousandth of a kelvin warmer.
+          expect(Math.abs(law.q - own)).toBeLessThan(0.02 + 1e-5 * Math.abs(own) + 1.1e-4 * law.fall);
           expect(law.settled).toBeCloseTo(settlingWater(stream, T), 6);
         },
       ),
