@@ -131,6 +131,41 @@ methods side by side. Rows of the handbook's table are from memory.`,
         worked,
       ),
       row(
+        'heat in chicken at its first ice',
+        'chen-1985',
+        255.2514,
+        enthalpy(bird, -2.8, -2.8) / 1000,
+        1e-4,
+        'kJ/kg',
+        worked,
+      ),
+      row(
+        'apparent heat of chicken at −20 °C, Chen',
+        'chen-1985',
+        3.34579,
+        apparentHeatChen(bird, -2.8, -20) / 1000,
+        1e-5,
+        'kJ/(kg K)',
+        worked,
+      ),
+      ...(
+        [
+          [-20, 48.79277],
+          [-1.7, 243.13358],
+          [10, 280.37464],
+        ] as const
+      ).map(([C, heat]) =>
+        row(
+          `heat in beef at ${C} °C`,
+          'chen-1985',
+          heat,
+          enthalpy(beef, -1.7, C) / 1000,
+          1e-4,
+          'kJ/kg',
+          worked,
+        ),
+      ),
+      row(
         'heat in chicken at 20 °C',
         'chen-1985',
         python('chicken heat 20'),

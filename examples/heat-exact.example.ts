@@ -7,7 +7,7 @@ import {
   theta,
   thetaMean,
 } from '../src/core/heat/series.ts';
-import { layeredCylinder, stagedCylinder } from '../src/core/heat/series-composite.ts';
+import { layeredCylinder, layeredRoots, stagedCylinder } from '../src/core/heat/series-composite.ts';
 import type { Example, Row } from './case.ts';
 import { kept } from './kept.ts';
 
@@ -215,6 +215,15 @@ body, a filling in its skin, and a piece moved from steam to air to ice.`,
       'K',
       1e-5,
     );
+    for (const h of [1000, 100]) {
+      const roots = layeredRoots(0.015, 0.0175, core, skin, h, 3);
+      scipys(
+        `filling in its skin, h ${h}: the first three λ`,
+        roots.map((root, n) => [root, scipy(`layered h ${h} lambda ${n + 1}`)] as const),
+        '1/√s',
+        1e-9,
+      );
+    }
     const stages = [
       { s: 900, medium: 100, h: 1000 },
       { s: 120, medium: 20, h: 10 },

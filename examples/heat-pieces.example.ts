@@ -132,7 +132,7 @@ four media. The expected temperatures are the exact series, summed by scipy.`,
       [100, 1000],
       [100, 5000],
     ] as const)
-      for (const D of [20, 40, 80])
+      for (const D of [20, 30, 40, 50, 60, 80])
         for (const C of [65, 70, 72]) {
           const { stages } = cook({
             body: { shape: 'cylinder', diameter: D / 1000, layers },

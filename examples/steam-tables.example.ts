@@ -1,3 +1,4 @@
+import { surroundingsOf } from '../src/contract/surroundings.ts';
 import {
   boilingPointAtHeight,
   icePressure,
@@ -19,7 +20,14 @@ export const example: Example = {
 print values by which a program is to be checked; most were read in the tests of public programs that implement them. A table of steam was read
 at a university. Heights go by the standard atmosphere: real air pressure moves the boiling point by half a degree with the weather.`,
   equation: 'p_sat(T), T_sat(p): IF97 region 4;  h_fg = T·Δv·dp/dT;  p = 101325·(1 − 2.25577e-5·h)^5.25588',
-  sources: ['iapws-if97', 'iapws-sr1-86', 'iapws-r14-08', 'iapws-sr6-08', 'iso-2533-atmosphere'],
+  sources: [
+    'iapws-if97',
+    'iapws-sr1-86',
+    'iapws-r14-08',
+    'iapws-sr6-08',
+    'iso-2533-atmosphere',
+    'salt-solubility-table',
+  ],
   run() {
     const rows: Row[] = [];
     const row = (
@@ -124,6 +132,20 @@ at a university. Heights go by the standard atmosphere: real air pressure moves 
         'as the pressure',
       );
     }
+    const brine = surroundingsOf(
+      { name: 'brine', medium: 'boiling water', brineSaltPct: 26.4, until: { min: 1 } },
+      'stage',
+    ).medium;
+    row(
+      'brine of 26.4 % salt boils, beside saturated brine',
+      'salt-solubility-table',
+      'secondary',
+      108.7,
+      typeof brine === 'number' ? brine : Number.NaN,
+      0.7,
+      '°C',
+      'ours has its water activity at 25 °C and holds 26.4 % salt; boiling it would hold 28.5 %. Cooler is slower, the safe side',
+    );
     return rows;
   },
 };

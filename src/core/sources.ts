@@ -138,6 +138,22 @@ export const sources: Record<string, Source> = {
     citation:
       'Çengel, Y. A. Heat Transfer: A Practical Approach, 2nd ed., chapter 4, table 4-1 and examples. McGraw-Hill.',
   },
+  'earle-unit-operations': {
+    citation:
+      'Earle, R. L. & Earle, M. D. Unit Operations in Food Processing, web edition. New Zealand Institute of Food Science and Technology; appendix 7, thermal properties, and its rules by water content.',
+  },
+  'chen-marks-murphy-1999': {
+    citation:
+      'Chen, H., Marks, B. P. & Murphy, R. Y. (1999). Modeling coupled heat and mass transfer for convection cooking of chicken patties. Journal of Food Engineering 42(3), 139–146; its specific heat as quoted in a description of the model.',
+    year: 1999,
+    remembered: true,
+  },
+  'mir-bel-2012': {
+    citation:
+      'Mir-Bel, J., Oria, R. & Salvador, M. L. (2012). Influence of temperature on heat transfer coefficient during moderate vacuum deep-fat frying. Journal of Food Engineering 113(2), 167–176 (abstract).',
+    year: 2012,
+    remembered: true,
+  },
   'singh-heldman': {
     citation:
       'Singh, R. P. & Heldman, D. R. Introduction to Food Engineering, 4th ed., chapter 4. Academic Press.',
@@ -254,6 +270,10 @@ export const sources: Record<string, Source> = {
     citation:
       'Forsythe, W. E. (1956). Smithsonian Physical Tables, 9th ed., Smithsonian Institution, Washington: freezing point lowering by electrolytes; as tabulated in the CRC Handbook of Chemistry and Physics.',
     year: 1956,
+  },
+  'usda-ars-water-activity': {
+    citation:
+      'USDA Agricultural Research Service, water activity of sodium chloride solutions, as quoted; the document was not noted.',
   },
   'langes-handbook-5-13': {
     citation: 'Lange’s Handbook of Chemistry, table 5.13, freezing points of sodium chloride solutions.',

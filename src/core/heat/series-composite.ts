@@ -90,6 +90,64 @@ export function layeredCylinder(
   r: readonly number[],
   modes = 60,
 ): number[] {
+  const { roots, outside, phi } = layeredModes(inner, outer, core, skin, h, modes);
+  const points = 400;
+  const integral = (a: number, b: number, f: (x: number) => number) => {
+    // Simpson's rule.
+    let total = f(a) + f(b);
+    for (let i = 1; i < points; i++) total += (i % 2 === 1 ? 4 : 2) * f(a + ((b - a) * i) / points);
+    return (total * (b - a)) / points / 3;
+  };
+  const result = r.map(() => medium);
+  for (const l of roots) {
+    const decay = Math.exp(-l * l * t);
+    if (decay < 1e-20) break;
+    const c = outside(l);
+    const weighted = (power: 1 | 2) =>
+      core.rho * core.cp * integral(0, inner, (x) => x * phi(l, x, c) ** power) +
+      skin.rho *
+        skin.cp *
+        integral(inner, outer, (x) => x * (x <= inner ? phi(l, inner, c) : phi(l, x, c)) ** power);
+    const a = ((start - medium) * weighted(1)) / weighted(2);
+    r.forEach((x, i) => {
+      result[i] += a * decay * phi(l, x, c);
+    });
+  }
+  return result;
+}
+
+/**
+ * The first roots λ of a cylinder of two layers [1/√s]; each of its modes dies away as exp(−λ²·t).
+ *
+ *     k2·φ'(outer) + h·φ(outer) = 0, φ = J0(λr/√α1) inside, A·J0 + B·Y0 of λr/√α2 outside
+ *
+ * @param inner radius of the core [m], outer radius [m]
+ * @param core properties, skin properties
+ * @param h surface coefficient [W/(m² K)]
+ * @param modes how many
+ * Assumes perfect contact. Checked against roots found apart with scipy.
+ * Source: carslaw-jaeger-1959
+ */
+export function layeredRoots(
+  inner: number,
+  outer: number,
+  core: ConstantProperties,
+  skin: ConstantProperties,
+  h: number,
+  modes: number,
+): readonly number[] {
+  return layeredModes(inner, outer, core, skin, h, modes).roots;
+}
+
+/** Roots, and the modes that belong to them. */
+function layeredModes(
+  inner: number,
+  outer: number,
+  core: ConstantProperties,
+  skin: ConstantProperties,
+  h: number,
+  modes: number,
+) {
   const s1 = Math.sqrt(core.k / (core.rho * core.cp));
   const s2 = Math.sqrt(skin.k / (skin.rho * skin.cp));
   const outside = (l: number) => {
@@ -115,27 +173,5 @@ export function layeredCylinder(
   const roots: number[] = [];
   for (let l = pitch * 1e-3; roots.length < modes; l += pitch)
     if (atSurface(l) * atSurface(l + pitch) < 0) roots.push(bracketedRoot(atSurface, l, l + pitch, 1e-15).x);
-  const points = 400;
-  const integral = (a: number, b: number, f: (x: number) => number) => {
-    // Simpson's rule.
-    let total = f(a) + f(b);
-    for (let i = 1; i < points; i++) total += (i % 2 === 1 ? 4 : 2) * f(a + ((b - a) * i) / points);
-    return (total * (b - a)) / points / 3;
-  };
-  const result = r.map(() => medium);
-  for (const l of roots) {
-    const decay = Math.exp(-l * l * t);
-    if (decay < 1e-20) break;
-    const c = outside(l);
-    const weighted = (power: 1 | 2) =>
-      core.rho * core.cp * integral(0, inner, (x) => x * phi(l, x, c) ** power) +
-      skin.rho *
-        skin.cp *
-        integral(inner, outer, (x) => x * (x <= inner ? phi(l, inner, c) : phi(l, x, c)) ** power);
-    const a = ((start - medium) * weighted(1)) / weighted(2);
-    r.forEach((x, i) => {
-      result[i] += a * decay * phi(l, x, c);
-    });
-  }
-  return result;
+  return { roots, outside, phi };
 }
