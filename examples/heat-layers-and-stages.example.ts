@@ -88,6 +88,21 @@ and in weak steam; and a cylinder steamed for 15 min, left standing for 2, then 
       });
       push(`skin and filling, h ${h}, ${last} s: mean`, scipy(`layered h ${h} ${last} s mean`), means[0]);
     }
+    const capacity =
+      Math.PI * (core.rho * core.cp * 0.015 ** 2 + skin.rho * skin.cp * (0.0175 ** 2 - 0.015 ** 2));
+    for (const t of [300, 600]) {
+      const { history } = cook({
+        body: filled,
+        start: 5,
+        stages: [stage(100, 1000, t)],
+        target: { reference: 70, z: 7.5, s: 120 },
+      });
+      push(
+        `skin and filling, h 1000, ${t} s: mean by the heat it holds`,
+        scipy(`layered h 1000 ${t} s mean of the heat`),
+        5 + (history.heat.at(-1) ?? Number.NaN) / capacity,
+      );
+    }
     const times = [300, 600, 900, 960, 1020, 1420, 1820, 2220];
     const places = ['centre', 'half', 'surface'];
     const moved = run(

@@ -181,6 +181,8 @@ def layered(h, times, radii):
     r2, w2 = A + (B - A) * (gx + 1) / 2, gw * (B - A) / 2
     out = {(t, r): 100.0 for t in times for r in radii}
     mean = {t: 100.0 for t in times}
+    held = {t: 100.0 for t in times}
+    capacity = (inner[1] * A**2 + outer[1] * (B**2 - A**2)) / 2
     for lam in lams:
         p, q, a, b = shape_of(lam)
         f1, f2 = j0(p * r1), a * j0(q * r2) + b * y0(q * r2)
@@ -189,17 +191,19 @@ def layered(h, times, radii):
         for t in times:
             c = -95 * first / square * np.exp(-(lam**2) * t)
             mean[t] += c * (np.sum(f1 * r1 * w1) + np.sum(f2 * r2 * w2)) / (B**2 / 2)  # by volume
+            held[t] += c * first / capacity  # by what they hold of heat
             for r in radii:
                 out[t, r] += c * (j0(p * r) if r <= A else a * j0(q * r) + b * y0(q * r))
-    return lams, out, mean
+    return lams, out, mean, held
 
 
 for h, times in ((1000, (60, 120, 300, 600, 900)), (100, (300, 600, 1200))):
-    lams, out, mean = layered(h, times, (0, 0.01, A, B))
+    lams, out, mean, held = layered(h, times, (0, 0.01, A, B))
     for n in range(3):
         keep(f"layered h {h} lambda {n + 1}", lams[n])
     for t in times:
         keep(f"layered h {h} {t} s mean", mean[t])
+        keep(f"layered h {h} {t} s mean of the heat", held[t])
         for name, r in (("middle", 0), ("10 mm", 0.01), ("under the skin", A), ("surface", B)):
             keep(f"layered h {h} {t} s {name}", out[t, r])
 

@@ -37,12 +37,13 @@ function finenessOf(problem: CookProblem, options: CookOptions): Fineness {
 /**
  * Temperature and lethality in a body through its stages [°C, s at the reference].
  *
- *     ρ·cp(T)·∂T/∂t = div(k(T)·grad T);  −k·∂T/∂n = h·(T − T_medium) at the surface;  P = ∫ 10^((T − T_ref)/z) dt
+ *     ρ_start·cp(T)·∂T/∂t = div(k(T)·grad T);  −k·∂T/∂n = h·(T − T_medium) at the surface;  P = ∫ 10^((T − T_ref)/z) dt
  *
  * @param problem body, start, stages and target, in SI with °C; limits in `check.ts`
  * @param options mode, refinement, tolerance, frames, progress
  * Assumes perfect contact between layers; one law of the surface over all of it within a stage; what dries off takes its
- * heat and no substance; no heat of melting fat or denaturing protein; the body keeps its size.
+ * heat and no substance; no heat of melting fat or denaturing protein; the body keeps its size and its mass:
+ * density is that of the start.
  * Checked against the series of slab, cylinder, sphere, bar and finite cylinder at Biot 0.1 to 100 (0.1 K), an exact two-layer cylinder, exact
  * stages, its own refined limit, and a finite-element solution of another kind.
  * Deterministic to the last digit. Throws `OutOfRange` or `Contradiction` for what cannot be, `Cancelled` when asked to stop.
@@ -216,7 +217,7 @@ function basisOf(
   const constant = layers.filter((l) => 'properties' in l.material).map((l) => l.name);
   if (composed.length > 0) {
     basis.push({
-      what: `density, specific heat and conductivity of ${composed.join(', ')} from composition and temperature (Choi–Okos)`,
+      what: `specific heat and conductivity of ${composed.join(', ')} from composition and temperature, density from composition at the start (Choi–Okos)`,
       source: 'choi-okos-1986',
       confidence: 'secondary',
     });
