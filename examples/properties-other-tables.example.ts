@@ -89,7 +89,6 @@ const older: readonly Older[] = [
     food: 'lamb, 70 % water',
     of: ofWater(0.7),
     source: 'earle-unit-operations',
-    above: [3.18, 0.34],
     below: [1.67, 0.504],
     latent: [276, -42.5],
   },
@@ -97,7 +96,6 @@ const older: readonly Older[] = [
     food: 'pork, 60 % water',
     of: ofWater(0.6),
     source: 'earle-unit-operations',
-    above: [2.85, 0.45],
     below: [1.59, 0.547],
     latent: [197],
   },
@@ -126,7 +124,7 @@ export const example: Example = {
   title: 'Other people’s tables of meat',
   story: `What the paper of the components prints beside what it leads to; the rest of the handbook's table, as remembered; older tables and rules of
 thumb by water alone, for which we take lean as 77 % water, 22 % protein, 1 % ash, and what is left as fat; a bird's skin worked out from the bird. Older tables
-take far too little heat for the solids, and two of their heats of freezing are more than all the water could give.`,
+take far too little heat for the solids (lamb and pork above freezing, the same in all of them, stand among the measured meats), and two of their heats of freezing are more than all the water could give.`,
   equation:
     'a = k/(ρ·cp);  L = x_w·333.6 kJ/kg;  skin = (whole − s·lean)/(1 − s);  rules: cp = 4.19·w + 0.84·(1 − w), k = 0.55·w + 0.26·(1 − w)',
   sources: [
