@@ -1,6 +1,7 @@
 /** Bodies that no series describes: tapered, layered, pointed; held to symmetry, conservation and their own refined limit. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { specificHeat } from '../properties/food-components.ts';
 import { cook } from './cook.ts';
 import { theta } from './series.ts';
 import type { Body, CookOptions, CookProblem, CookResult, Layer, Stage } from './types.ts';
@@ -121,6 +122,28 @@ describe('a tapered body in two layers, steamed and chilled', () => {
     expect(mass).toBeCloseTo(1000 * volume(0), 9);
   });
 });
+
+test.each([
+  [4, 95],
+  [75, 2],
+])(
+  'by the kilogram a piece of food takes ∫ cp dT from %s to %s °C: none of its mass is lost on the way',
+  (from, to) => {
+    const food = { water: 0.66, protein: 0.15, fat: 0.16, carbohydrate: 0.015, fibre: 0, ash: 0.015 };
+    const { history, mass } = cook({
+      body: { shape: 'sphere', diameter: 0.03, layers: [{ name: 'food', material: { composition: food } }] },
+      start: from,
+      stages: [{ name: 'through', medium: to, h: 1000, until: { kind: 'time', s: 7200 } }],
+      target: { reference: 70, z: 7.5, s: 120 },
+    });
+    const middle = (from + to) / 2;
+    // Simpson's rule is exact for the components' quadratics.
+    const perKilogram =
+      ((to - from) / 6) *
+      (specificHeat(food, from) + 4 * specificHeat(food, middle) + specificHeat(food, to));
+    expect((history.heat.at(-1) as number) / mass / perKilogram).toBeCloseTo(1, 4);
+  },
+);
 
 test('observed order of convergence in space is at least 1.8', () => {
   // At a profile point on the axis: a node of every mesh, so that nothing is interpolated.
