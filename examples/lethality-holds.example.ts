@@ -35,9 +35,9 @@ const holds = [
 export const example: Example = {
   title: 'Holds, ramps and a core log, added up by quadrature and by the closed form',
   story:
-    'Eight times and courses of temperature, worth at 70 °C. The engine takes the integral exactly along straight lines; another program takes it by quadrature. 63 °C for 20 min is worth more than 2 min at 70 °C by z 7.5 °C and less by z 6 °C: which z is meant decides. A canning manual’s worked sum of 14.6 min is left out: it is printed as a total of lethal rates without the temperatures they came from, and to multiply it by 5 would check nothing here.',
+    'Eight times and courses of temperature, worth at 70 °C. The engine takes the integral exactly along straight lines; another program takes it by quadrature. 63 °C for 20 min is worth more than 2 min at 70 °C by z 7.5 °C and less by z 6 °C: which z is meant decides. A canning manual’s worked example is printed as a sum of lethal rates every 5 min, without the temperatures they came from: its two rows prove that 2.925 × 5 and 1.730 × 5 are minutes at 121.1 °C, worth as many here, and nothing of how rates are had from temperatures or added up between readings.',
   equation: 'P = ∫ 10^((T(t) − 70 °C)/z) dt',
-  sources: ['bigelow-1921', 'acmsf-burgers-2007', 'own-computation'],
+  sources: ['bigelow-1921', 'acmsf-burgers-2007', 'warne-1988', 'own-computation'],
   run(): Row[] {
     const apart = {
       source: 'own-computation',
@@ -112,6 +112,27 @@ export const example: Example = {
       unit: 'min',
       why: 'printed to the minute',
     });
+    for (const [what, sum, printed] of [
+      ['the whole process', 2.925, 14.6],
+      ['the heating alone', 1.73, 8.6],
+    ] as const)
+      rows.push({
+        quantity: `a canning manual’s F0 of ${what}: a sum of rates of ${sum}, 5 min apart, held as that many minutes at 121.1 °C, z 10 °C`,
+        source: 'warne-1988',
+        confidence: 'secondary',
+        expected: printed,
+        ours:
+          processLethality(
+            minutes([
+              [0, 121.1],
+              [5 * sum, 121.1],
+            ]),
+            { reference: 121.1, z: 10 },
+          ) / 60,
+        tolerance: 0.0501,
+        unit: 'min',
+        why: 'printed to a tenth, the second cut off and not rounded (8.65)',
+      });
     return rows;
   },
 };

@@ -34,5 +34,23 @@ A hundred gallons of pickle are taken as a thousand pounds, as the rule’s arit
     ),
     row('the ion in 150 mg/kg of sodium nitrite', 100, ionOf('NaNO2', 150), 'eu-2023-2108'),
     row('sodium nitrite that holds 80 mg/kg of the ion', 120, saltOfIon('NaNO2', 80), 'eu-2023-2108'),
+    ...(
+      [
+        ['sodium nitrite', 'NaNO2', 0.67],
+        ['sodium nitrate', 'NaNO3', 0.73],
+        ['potassium nitrate', 'KNO3', 0.61],
+      ] as const
+    ).map(
+      ([name, salt, factor]): Row => ({
+        quantity: `the ion in a gram of ${name}`,
+        source: 'eu-2023-2108',
+        confidence: 'secondary',
+        expected: factor,
+        ours: ionOf(salt, 1),
+        tolerance: 0.005,
+        unit: 'g',
+        why: 'the factor is printed to two digits',
+      }),
+    ),
   ],
 };

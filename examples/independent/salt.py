@@ -89,4 +89,26 @@ kept["salt of 55"] = 55 / NO2
 kept["ion of 156.25"] = 156.25 * NO2
 kept["ion of 120"] = 120 * NO2
 
+# The salometer at 60 °F: a cubic through the printed densities and a quartic through the printed first ices, where the engine goes straight between rows.
+rows = np.array([
+    [1, 1005.3, .22], [2, 1012.2, .24], [4, 1026.8, .28], [6, 1041.3, .31], [8, 1055.9, .34], [10, 1070.7, .37], [12, 1085.7, .39],
+    [14, 1100.9, .42], [16, 1116.2, .44], [18, 1131.9, .47], [20, 1147.8, .49], [22, 1164.0, .51], [24, 1180.4, .53], [26, 1197.2, .55],
+])
+ice = np.array([
+    [0, 0], [1, -.58], [2, -1.13], [3, -1.72], [4, -2.35], [5, -2.97], [6, -3.63], [7, -4.32], [8, -5.03], [9, -5.77], [15, -10.88], [16, -11.9],
+    [17, -12.93], [18, -14.03], [19, -15.21], [20, -16.46], [21, -17.78], [22, -19.19], [23, -20.69], [23.3, -21.1],
+])
+rho20, slope = np.polyfit(rows[:, 0], rows[:, 1], 3), np.polyfit(rows[:, 0], rows[:, 2], 2)
+first = np.polyfit(ice[:, 0], ice[:, 1], 4)
+for S in (5, 10, 15, 20, 25, 30, 40, 50, 60, 70, 80, 90, 95, 100):
+    w = 26.395 * S / 100
+    rho = float(np.polyval(rho20, w) + 4.44 * np.polyval(slope, w))
+    kept[f"salometer {S} salt"] = w
+    kept[f"salometer {S} gravity"] = rho / 999.0
+    kept[f"salometer {S} baume"] = 145 - 145 / (rho / 999.0)
+    kept[f"salometer {S} litre"] = rho * w / 100
+    kept[f"salometer {S} water"] = 1000 * w / (100 - w)
+    if w < 23.3:
+        kept[f"salometer {S} ice"] = float(np.polyval(first, w))
+
 print(json.dumps(kept, indent=2))

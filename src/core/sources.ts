@@ -429,6 +429,21 @@ export const sources: Record<string, Source> = {
       'Chilled Food Association (2006). Best Practice Guidelines for the Production of Chilled Foods, 4th ed. TSO, London; table reproduced in the Food Standards Agency’s training on vacuum packing, module 3, section 2.',
     year: 2006,
   },
+  'warne-1988': {
+    citation:
+      'Warne, D. (1988). Manual on fish canning. FAO Fisheries Technical Paper 285, FAO, Rome; the worked example of the trapezoidal method as reprinted, without its table of temperatures.',
+    year: 1988,
+  },
+  'fernandez-peck-1997': {
+    citation:
+      'Fernández, P. S. & Peck, M. W. (1997). Predictive model describing the effect of prolonged heating at 70 to 80 °C and incubation at refrigeration temperatures on growth and toxigenesis by nonproteolytic Clostridium botulinum. Journal of Food Protection 60(9) (abstract).',
+    year: 1997,
+  },
+  'fernandez-peck-1999': {
+    citation:
+      'Fernández, P. S. & Peck, M. W. (1999). A predictive model that describes the effect of prolonged heating at 70 to 90 °C and subsequent incubation at refrigeration temperatures on growth from spores and toxigenesis by nonproteolytic Clostridium botulinum in the presence of lysozyme. Applied and Environmental Microbiology 65(8), 3449–3457 (abstract).',
+    year: 1999,
+  },
   'fda-hazards-guide': {
     citation:
       'US Food and Drug Administration. Fish and Fishery Products Hazards and Controls Guidance, appendix 4, tables A-3 and A-4.',
