@@ -21,7 +21,7 @@ const may: Record<string, { rooms: string[]; packages: 'none' | 'any' | string[]
   },
   contract: {
     rooms: ['core'],
-    packages: ['zod', 'papaparse', 'temporal-polyfill', 'ml-levenberg-marquardt', 'lib-r-math.js'],
+    packages: ['zod', 'papaparse', 'temporal-polyfill', 'ml-levenberg-marquardt', 'lib-r-math.js', 'highs'],
   },
   documents: { rooms: ['core', 'contract'], packages: 'none' },
   store: { rooms: ['core/errors'], packages: 'any' },
