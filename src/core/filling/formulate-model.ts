@@ -38,7 +38,11 @@ export type Quantity =
   | { readonly of: 'nutrient'; readonly nutrient: Nutrient }
   | { readonly of: 'ratio'; readonly over: Nutrient; readonly under: Nutrient }
   /** Salt in the water phase, salt/(salt + water). */
-  | { readonly of: 'salt in the water' }
+  | {
+      readonly of: 'salt in the water';
+      /** Of what is known alone, as if of the rest there were none. */
+      readonly ofKnown?: true | undefined;
+    }
   /** [kJ/kg] or [kcal/kg] of the mix, by the regulation's factors. */
   | { readonly of: 'energy'; readonly unit: 'kj' | 'kcal' }
   /** [minor units/kg] of the mix. */
@@ -102,8 +106,9 @@ export function spansOf(quantity: Quantity, c: Choosable): { readonly over: Span
     case 'ratio':
       return { over: spanOf(per.nutrients[quantity.over]), under: spanOf(per.nutrients[quantity.under]) };
     case 'salt in the water': {
-      const salt = spanOf(per.nutrients.salt);
-      const water = spanOf(per.nutrients.water);
+      const span = quantity.ofKnown === true ? ({ known }: Amount) => exactly(known) : spanOf;
+      const salt = span(per.nutrients.salt);
+      const water = span(per.nutrients.water);
       return {
         over: salt,
         under: { least: salt.least + water.least, most: salt.most + water.most },

@@ -9,6 +9,7 @@ import { say } from '../../../parts/toast.tsx';
 import { Verdict } from '../../../parts/verdict.tsx';
 import { Foreseen } from './foreseen.tsx';
 import { lineFor } from './known-line.ts';
+import { MakeIt } from './make-it.tsx';
 import { MixLineRow } from './mix-line.tsx';
 import { type MixSums, mixSums } from './mix-sums.ts';
 import { readPasted } from './pasted-lines.ts';
@@ -107,6 +108,7 @@ export function MixFields(form: StepForm<StepOf<'mix'>>) {
           hint="Cold, so that it binds: common practice, no source."
         />
       </div>
+      <MakeIt {...form} />
       <MixForeseen {...form} />
     </>
   );
