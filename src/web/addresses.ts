@@ -46,6 +46,8 @@ export const at = {
     `/k/${kitchenId}/dishes/${dishId}/steps/${stepId}`,
   version: (kitchenId: string, dishId: string, versionId: string, stepId?: string) =>
     `/k/${kitchenId}/dishes/${dishId}/versions/${versionId}${stepId === undefined ? '' : `/steps/${stepId}`}`,
+  price: (kitchenId: string, dishId: string) => `/k/${kitchenId}/dishes/${dishId}/price`,
+  rates: (kitchenId: string) => `/k/${kitchenId}/dishes/rates`,
   batch: (kitchenId: string, batchId: string) => `/k/${kitchenId}/line/${batchId}`,
   /** Steps count from 1. */
   batchStep: (kitchenId: string, batchId: string, step: number) => `/k/${kitchenId}/line/${batchId}/${step}`,

@@ -33,7 +33,12 @@ export function DishList() {
   return (
     <div className="page stack-wide">
       <div className="dishes-head">
-        <h1>Dishes</h1>
+        <div className="stack">
+          <h1>Dishes</h1>
+          <p className="row not-on-paper">
+            <Link href={at.rates(kitchen.id)}>Rates</Link>
+          </p>
+        </div>
         {dishes.data !== undefined && dishes.data.length > 0 ? add : null}
       </div>
       {dishes.error === null ? null : <Problem error={dishes.error} retry={() => dishes.refetch()} />}

@@ -6,6 +6,9 @@ import { DishList } from './dish-list.tsx';
 const DishPage = lazy(async () => ({ default: (await import('./dish-page.tsx')).DishPage }));
 const NewDish = lazy(async () => ({ default: (await import('./new-dish.tsx')).NewDish }));
 
+const PricePage = lazy(async () => ({ default: (await import('./price/price-page.tsx')).PricePage }));
+const RatesPage = lazy(async () => ({ default: (await import('./price/rates-page.tsx')).RatesPage }));
+
 const base = '/k/:kitchenId/dishes';
 
 /** Dishes: the list, and the bench of each. */
@@ -16,6 +19,10 @@ export function DishesPlace() {
       <Route path={`${base}/new`}>
         <NewDish />
       </Route>
+      <Route path={`${base}/rates`}>
+        <RatesPage />
+      </Route>
+      <Route path={`${base}/:dishId/price`}>{(p) => <PricePage dishId={p.dishId} />}</Route>
       <Route path={`${base}/:dishId/versions/:versionId/steps/:stepId`}>
         {(p) => <DishPage dishId={p.dishId} versionId={p.versionId} stepId={p.stepId} />}
       </Route>

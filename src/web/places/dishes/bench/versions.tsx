@@ -46,6 +46,9 @@ export function Versions({ kitchen, dish, version, bench }: VersionsProps) {
         <Signed kitchen={kitchen} dish={dish} version={version} />
       )}
       <div className="row not-on-paper">
+        <Link className="button" href={at.price(kitchen.id, dish.id)}>
+          Weights and price
+        </Link>
         <a className="button" href={documents.methodCard(kitchen.id, version.id)}>
           Method card (PDF)
         </a>
