@@ -12,7 +12,7 @@ import { verdictOf } from '../src/core/method/verdict.ts';
 import { lawOf } from '../src/core/properties/parts-law.ts';
 import { at, layMethod, nextId, printedAt } from '../test/paper/lay.ts';
 import { blend, rounded } from './composition.ts';
-import { ingredients, line } from './ingredients.ts';
+import { ingredient, ingredients, line } from './ingredients.ts';
 import { demoKitchen } from './kitchen.ts';
 
 const { dishes, batches, lots, parts, people, suppliers, animals } = demoKitchen;
@@ -31,8 +31,7 @@ describe('the demo kitchen', () => {
     for (const row of people) Person.parse({ ...row, id: nextId() });
     for (const row of suppliers) SupplierInput.parse(row);
     for (const row of parts) PartInput.parse(row);
-    for (const { name, nutrients, source, allergens, price } of demoKitchen.ingredients)
-      pantryOperations.addIngredient.body.parse({ name, nutrients, source, allergens, price });
+    for (const row of demoKitchen.ingredients) pantryOperations.addIngredient.body.parse(row);
     for (const { supplier: _s, part: _p, at: arrived, by: _b, ...row } of lots)
       Lot.parse({ ...row, id: nextId(), supplierId: null, partId: null, arrivedAt: at(arrived) });
     for (const { version } of versions) layMethod(version.method);
@@ -144,13 +143,24 @@ describe('the demo kitchen', () => {
     }
   });
 
-  test('compositions sum to 1 and name where they were published', () => {
-    for (const row of ingredients) {
-      if (row.composition === null) continue;
-      const sum = Object.values(row.composition).reduce((a, b) => a + b, 0);
-      expect(sum, row.name).toBeCloseTo(1, 9);
-      expect(row.source).toMatch(/^USDA SR28, NDB \d{5} /);
+  test('compositions sum to 1, and every ingredient rests on a row of the published table, figures on none of its own', () => {
+    for (const { name, nutrients } of ingredients) {
+      const { composition } = ingredient(name);
+      expect(nutrients, name).toBeUndefined();
+      if (composition === null) continue;
+      const sum = Object.values(composition).reduce((a, b) => a + b, 0);
+      expect(sum, name).toBeCloseTo(1, 9);
     }
+  });
+
+  test('dishes are made of dishes to a depth of three, each laid before it is used', () => {
+    const depthOf = (name: string): number => {
+      const dish = dishes.find((d) => d.name === name);
+      if (dish === undefined) return 0;
+      const used = (dish.versions.at(-1)?.method ?? []).flatMap((s) => (s.kind === 'mix' ? s.lines : []));
+      return 1 + Math.max(0, ...used.map((l) => depthOf(l.ingredient)));
+    };
+    expect(Math.max(...dishes.map((d) => depthOf(d.name)))).toBe(3);
   });
 
   test('blend weighs by grams and leaves out, and tells, what has no composition', () => {

@@ -5,6 +5,7 @@
 import type { DemoKitchen } from '../src/app/demo-shape.ts';
 import { animals } from './animals/animals.ts';
 import { batches } from './batches.ts';
+import { bases } from './dishes/bases.ts';
 import { bloodPudding } from './dishes/blood-pudding.ts';
 import { brawn } from './dishes/brawn.ts';
 import { ears } from './dishes/ears.ts';
@@ -16,6 +17,7 @@ import { stock } from './dishes/stock.ts';
 import { trotter } from './dishes/trotter.ts';
 import { ingredients } from './ingredients.ts';
 import { lots, suppliers } from './lots.ts';
+import { pantry } from './pantry.ts';
 import { parts } from './parts.ts';
 
 export const demoKitchen: DemoKitchen = {
@@ -37,7 +39,8 @@ export const demoKitchen: DemoKitchen = {
   parts,
   ingredients,
   lots,
-  dishes: [trotter, gooseNeck, heart, brawn, bloodPudding, gizzards, ears, stock, gooseHead],
+  dishes: [trotter, gooseNeck, heart, brawn, bloodPudding, gizzards, ears, stock, gooseHead, ...bases],
   batches,
   animals,
+  pantry,
 };

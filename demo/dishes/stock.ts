@@ -1,5 +1,5 @@
 import type { DemoDish, DemoStep } from '../../src/app/demo-shape.ts';
-import { ingredient } from '../ingredients.ts';
+import { ingredient, line } from '../ingredients.ts';
 import { chillLog, coldRoom, coreLog, poultryArrival, weighed } from '../limits.ts';
 
 const method: readonly DemoStep[] = [
@@ -28,6 +28,15 @@ const method: readonly DemoStep[] = [
     stages: [{ name: 'simmer', medium: 'simmering water', mediumC: 95, until: { min: 300 } }],
     target: { referenceC: 70, zC: 7.5, min: 2 },
     rules: ['gb-70c-2min'],
+  },
+  {
+    kind: 'mix',
+    name: 'Strained',
+    how: 'What came through the cloth, weighed: bones and vegetables stay behind, what they gave stays in it. Celery does too.',
+    handsMin: 5,
+    asks: [weighed('Stock, strained')],
+    lines: [{ ...line('Strained stock', 7_000), allergens: ['celery'], pricePerKg: 0 }],
+    maxC: 40,
   },
   {
     kind: 'chill',

@@ -18,7 +18,7 @@ export interface DemoMoment {
 export type DemoAsk = Omit<Ask, 'id'>;
 
 type WithoutIds<S> = S extends Step ? Omit<S, 'id' | 'asks'> & { readonly asks: readonly DemoAsk[] } : never;
-/** A step as the contract has it, without ids. A mix line finds its `ingredientId` by the ingredient's name. */
+/** A step as the contract has it, without ids. A mix line finds its ingredient, or the dish it is of, by its name. */
 export type DemoStep = WithoutIds<Step>;
 
 export interface DemoVersion {
@@ -101,6 +101,36 @@ export interface DemoBatch {
 /** An ingredient with its first price. */
 export type DemoIngredient = BodyOf<'addIngredient'>;
 
+/** Days are counted back from the laying; below 0 they are still to come. */
+export interface DemoPantry {
+  readonly prices: readonly {
+    readonly ingredient: string;
+    readonly packG: number;
+    readonly price: number;
+    readonly supplier: string | null;
+    readonly by: string;
+    readonly at: DemoMoment;
+    readonly fromDaysAgo: number;
+  }[];
+  readonly labels: readonly (Pick<BodyOf<'lookAtLabel'>, 'product' | 'says' | 'marks' | 'mayContain'> & {
+    readonly ingredient: string;
+    readonly supplier: string | null;
+    readonly by: string;
+    readonly at: DemoMoment;
+  })[];
+  readonly rates: readonly {
+    readonly content: Omit<BodyOf<'setRates'>, 'id' | 'from' | 'note'>;
+    readonly note: string;
+    readonly by: string;
+    readonly at: DemoMoment;
+    readonly fromDaysAgo: number;
+  }[];
+  readonly risks: readonly (Pick<BodyOf<'declareRisk'>, 'allergen' | 'as' | 'reason'> & {
+    readonly by: string;
+    readonly at: DemoMoment;
+  })[];
+}
+
 export interface DemoKitchen {
   readonly kitchen: Pick<Kitchen, 'name' | 'place' | 'zone' | 'currency' | 'units'>;
   /** The first is the head chef who sets the kitchen up. */
@@ -119,4 +149,5 @@ export interface DemoKitchen {
   readonly dishes: readonly DemoDish[];
   readonly batches: readonly DemoBatch[];
   readonly animals: DemoAnimals;
+  readonly pantry: DemoPantry;
 }

@@ -11,6 +11,7 @@ import { type Actor, type App, look, transact } from './app.ts';
 import { closeBatch, startBatch } from './batches.ts';
 import { dayIn } from './civil-day.ts';
 import { animalEvents, animalMoments, type Event } from './demo-animals.ts';
+import { pantryEvents } from './demo-pantry.ts';
 import type { DemoBatch, DemoDish, DemoKitchen, DemoMoment, DemoStep } from './demo-shape.ts';
 import { addDish, newVersion, saveVersion } from './dishes.ts';
 import { addIngredient } from './ingredients.ts';
@@ -61,6 +62,9 @@ async function layDemo(app: App & { readonly within: Db }, demo: DemoKitchen): P
     ...demo.dishes.flatMap((dish) => dish.versions.map((version) => moment(version.at))),
     ...demo.batches.map((batch) => moment(batch.at)),
     ...animalMoments(demo.animals).map((m) => moment(m)),
+    ...[...demo.pantry.prices, ...demo.pantry.labels, ...demo.pantry.rates, ...demo.pantry.risks].map((e) =>
+      moment(e.at),
+    ),
   ];
   // The kitchen was set up an hour before the first thing that happened in it.
   const opened = new Date(Math.min(laidAt.getTime(), ...moments.map((m) => m.getTime() - 3_600_000)));
@@ -107,6 +111,16 @@ async function layDemo(app: App & { readonly within: Db }, demo: DemoKitchen): P
       },
       demo.animals,
     ),
+    ...pantryEvents(
+      {
+        moment,
+        who: (name) => by(laying, name),
+        supplier: (name) => must(suppliers, name),
+        ingredient: (name) => must(ingredients, name),
+        today: dayIn(demo.kitchen.zone, laidAt),
+      },
+      demo.pantry,
+    ),
     ...demo.batches.flatMap((batch) => batchEvents(laying, batch, dishes, lots, moment)),
   ];
   // What happens at one moment happens in the order in which it is written down: sorting keeps that order.
@@ -150,7 +164,7 @@ function dishEvents(
     events.push({
       at: moment(version.at),
       happen: async (app) => {
-        const method = version.method.map((step) => withIds(step, ingredients));
+        const method = version.method.map((step) => withIds(step, ingredients, dishes));
         const who = by(laying, version.by);
         if (i === 0) {
           const { name, species, part, story } = dish;
@@ -203,10 +217,16 @@ function dishEvents(
   return events;
 }
 
-function withIds(step: DemoStep, ingredients: ReadonlyMap<string, string>): Step {
+function withIds(
+  step: DemoStep,
+  ingredients: ReadonlyMap<string, string>,
+  dishes: ReadonlyMap<string, LaidDish>,
+): Step {
   const asks = step.asks.map((ask) => ({ id: uuid(), ...ask }));
   if (step.kind !== 'mix') return { ...step, id: uuid(), asks } as Step;
   const lines = step.lines.map((line) => {
+    const dish = dishes.get(line.ingredient);
+    if (dish !== undefined) return { ...line, of: { kind: 'dish', id: dish.id } };
     const ingredientId = ingredients.get(line.ingredient);
     return ingredientId === undefined ? line : { ...line, ingredientId };
   });
