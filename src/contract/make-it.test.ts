@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { ingredientById } from '../core/properties/ingredients/table.ts';
-import { type Made, type MakeQuestion, makeIt, taken } from './make-it.ts';
+import { makeIt, taken } from './make-it.ts';
+import type { Made, MakeQuestion } from './make-it-question.ts';
 import { loadSolver } from './solver.ts';
 import type { MixLine } from './steps.ts';
 

@@ -7,104 +7,24 @@ import {
   type Choosable,
   type Clause,
   type Goal,
-  type GoodRange,
   type Limit,
-  type Quantity,
 } from '../core/filling/formulate-model.ts';
 import type { Solve } from '../core/numerics/linear-programme.ts';
-import type { Pantry } from './pantry-answer.ts';
+import {
+  about,
+  bindRanges,
+  type Held,
+  type HeldName,
+  heldAs,
+  heldNames,
+  type LimitCost,
+  type Made,
+  type MakeGoal,
+  type MakeQuestion,
+  usualNear,
+} from './make-it-question.ts';
 import { boughtPrices, itemsOf, recipeOf, type TableFood } from './pantry-reckon.ts';
 import type { Method, MixLine } from './steps.ts';
-
-export const makeGoals = ['cheaper', 'leaner', 'less salty', 'better bound'] as const;
-export type MakeGoal = (typeof makeGoals)[number];
-
-/** Limits that a chef may set. Values in the unit that `heldUnits` names. */
-export const heldNames = ['fat', 'protein', 'salt', 'water to protein', 'cost'] as const;
-export type HeldName = (typeof heldNames)[number];
-export interface Held {
-  readonly low: number | null;
-  readonly high: number | null;
-}
-
-export interface MakeQuestion {
-  readonly lines: readonly MixLine[];
-  readonly pantry: Pick<Pantry, 'ingredients' | 'parts' | 'dishes'>;
-  readonly goal: MakeGoal;
-  readonly held: Readonly<Partial<Record<HeldName, Held>>>;
-  /** How far a line may move from what it weighs, %. */
-  readonly movePct: number;
-  /** Of the lines that count as meat, at least so much of what they weigh together, %. */
-  readonly meatPct: number;
-  /** The keeping rests on the salt in the water: it may not fall. */
-  readonly saltIsKept: boolean;
-}
-
-/** How each is told to the engine: the quantity, and what a fraction is multiplied with to be shown. */
-export const heldAs: Readonly<
-  Record<HeldName, { quantity: Quantity; per: number; unit: '%' | ': 1' | 'a kg' }>
-> = {
-  fat: { quantity: { of: 'nutrient', nutrient: 'fat' }, per: 100, unit: '%' },
-  protein: { quantity: { of: 'nutrient', nutrient: 'protein' }, per: 100, unit: '%' },
-  salt: { quantity: { of: 'nutrient', nutrient: 'salt' }, per: 100, unit: '%' },
-  'water to protein': { quantity: { of: 'ratio', over: 'water', under: 'protein' }, per: 1, unit: ': 1' },
-  cost: { quantity: { of: 'cost' }, per: 0.01, unit: 'a kg' },
-};
-
-/** Common practice, no source: where a raw forcemeat binds well. */
-export const bindRanges: readonly (GoodRange & { readonly shown: HeldName | null })[] = [
-  { name: 'fat', shown: 'fat', quantity: heldAs.fat.quantity, low: 0.12, high: 0.3 },
-  {
-    name: 'water to protein',
-    shown: 'water to protein',
-    quantity: heldAs['water to protein'].quantity,
-    low: 3.5,
-    high: 5.5,
-  },
-  { name: 'salt', shown: 'salt', quantity: heldAs.salt.quantity, low: 0.012, high: 0.02 },
-];
-
-export interface MadeLine {
-  readonly ingredient: string;
-  readonly nowG: number;
-  readonly newG: number;
-  /** Why it was left as it is; null where it was free to move. */
-  readonly fixed: string | null;
-}
-
-export interface LimitCost {
-  readonly name: string;
-  readonly side: 'low' | 'high';
-  /** What one unit of the limit less lenient or more, in the goal's unit for each kilogram, adds. */
-  readonly each: number;
-  readonly hard: string | null;
-}
-
-export type Made =
-  | {
-      readonly status: 'made';
-      readonly goal: MakeGoal;
-      readonly lines: readonly MadeLine[];
-      /** What is held or wanted, now and then, as shown; null where it is not known. */
-      readonly figures: readonly {
-        readonly name: HeldName;
-        readonly before: number | null;
-        readonly after: number | null;
-      }[];
-      readonly costs: readonly LimitCost[];
-      readonly notes: readonly string[];
-      readonly proven: boolean;
-    }
-  | {
-      readonly status: 'impossible';
-      readonly clash: readonly {
-        readonly words: string;
-        readonly becomes: string | null;
-        readonly hard: string | null;
-      }[];
-      readonly together: readonly string[];
-    }
-  | { readonly status: 'not known'; readonly why: string };
 
 const curing = /\bcur(?:e|ing)\b|nitrit|nitrat|saltpet|pökelsalz|pink salt/i;
 export const isCuringSalt = (line: MixLine): boolean =>
@@ -192,13 +112,34 @@ const fixedWhy = (line: MixLine, meat: boolean): string | undefined =>
       ? 'it comes from the steps before'
       : undefined;
 
+/** What is held: as said, and close to what it is where nothing is said. */
+function heldOf(question: MakeQuestion, ingredients: readonly Choosable[], name: HeldName): Held {
+  const said = question.held[name];
+  if (said !== undefined && (said.low !== null || said.high !== null)) return said;
+  const near = about[question.goal].includes(name) ? undefined : usualNear[name];
+  const { quantity, per } = heldAs[name];
+  const span =
+    near === undefined
+      ? null
+      : attained(
+          quantity,
+          ingredients,
+          ingredients.map((c) => c.now),
+        );
+  if (near === undefined || span === null || !Number.isFinite(span.most)) return { low: null, high: null };
+  return {
+    low: near.less === undefined ? null : Math.max(0, span.least * per - near.less),
+    high: near.more === undefined ? null : span.most * per + near.more,
+  };
+}
+
 function limitsOf(question: MakeQuestion, ingredients: readonly Choosable[]): Limit[] {
   const { lines } = question;
   const weighed = ingredients.map((c) => c.now);
   const meats = lines.flatMap((l, i) => (l.meat === true && !isCuringSalt(l) ? [String(i)] : []));
   const meatNow = meats.reduce((s, id) => s + weighed[Number(id)]!, 0);
   const limits = heldNames.flatMap((name): Limit[] => {
-    const { low, high } = question.held[name] ?? { low: null, high: null };
+    const { low, high } = heldOf(question, ingredients, name);
     if (low === null && high === null) return [];
     const { quantity, per } = heldAs[name];
     return [
@@ -254,6 +195,7 @@ const figure = (v: number, per = 1) => Number((v * per).toPrecision(4));
 function shownOf(clause: Clause, value: number): string {
   if (clause.kind === 'limit') {
     const as = heldNames.find((n) => n === clause.limit.name);
+    if (as === 'cost') return `${(value / 100).toFixed(2)} a kg`;
     if (as !== undefined) return `${figure(value, heldAs[as].per)} ${heldAs[as].unit}`;
     return `${figure(value, 100)} %`;
   }
@@ -342,6 +284,9 @@ export function makeIt(question: MakeQuestion, tableFood: TableFood, solve: Solv
       fixed: ingredients[i]!.hard ?? null,
     })),
     figures,
+    held: heldNames
+      .map((name) => ({ name, ...heldOf(question, ingredients, name) }))
+      .filter((h) => h.low !== null || h.high !== null),
     costs: costs
       .sort((a, b) => b.each - a.each)
       .filter((c, i, all) => all.findIndex((o) => o.name === c.name && o.side === c.side) === i),

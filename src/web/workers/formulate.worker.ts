@@ -1,6 +1,7 @@
 /** *Make it…* off the page's own thread: the solver and the published table are loaded when it is first asked. */
 import wasmUrl from 'highs/runtime?url';
-import { type MakeQuestion, makeIt } from '../../contract/make-it.ts';
+import { makeIt } from '../../contract/make-it.ts';
+import type { MakeQuestion } from '../../contract/make-it-question.ts';
 import { loadSolver } from '../../contract/solver.ts';
 import { ingredientById } from '../../core/properties/ingredients/table.ts';
 import type { FromFormulate } from './formulate-messages.ts';

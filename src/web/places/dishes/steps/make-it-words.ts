@@ -1,5 +1,5 @@
 /** What a limit costs, in words. */
-import type { LimitCost, MakeGoal } from '../../../../contract/make-it.ts';
+import type { LimitCost, MakeGoal } from '../../../../contract/make-it-question.ts';
 
 const parts: Record<Exclude<MakeGoal, 'cheaper' | 'better bound'>, string> = {
   leaner: 'fat',
@@ -13,7 +13,7 @@ export function limitCostWords(cost: LimitCost, goal: MakeGoal, money: (minor: n
   const more = cost.side === 'low' ? 'more' : 'less';
   const step =
     cost.name === 'cost'
-      ? `A kilogram 10 ${more}`
+      ? `A limit on cost 0.10 ${more}`
       : cost.name === 'water to protein'
         ? `A tenth ${more} of water to protein`
         : `One point ${more} of ${cost.name}`;

@@ -1,17 +1,17 @@
 /** *Make it…*: the mix cheaper, leaner, less salty or better bound, beside what it is; what each limit costs; what clashes. */
 import { useState } from 'react';
+import { keepsOnSalt, taken } from '../../../../contract/make-it.ts';
 import {
   bindRanges,
   type Held,
   type HeldName,
   heldAs,
   heldNames,
-  keepsOnSalt,
   type Made,
   type MakeGoal,
   makeGoals,
-  taken,
-} from '../../../../contract/make-it.ts';
+  usualNear,
+} from '../../../../contract/make-it-question.ts';
 import type { StepOf } from '../../../../contract/steps.ts';
 import { plainNumber } from '../../../../core/units.ts';
 import { useOperation } from '../../../api.ts';
@@ -99,7 +99,7 @@ export function MakeIt(form: StepForm<StepOf<'mix'>>) {
         weight.{keepsOnSalt(method) ? ' The salt in the water never falls: the keeping rests on it.' : ''}
       </p>
       {answer === null ? null : (
-        <div aria-live="polite">
+        <div aria-live="polite" className="stack">
           {answer.key === key ? null : (
             <p className="quiet">This is of the mix and the limits as they were. Ask again.</p>
           )}
@@ -150,16 +150,36 @@ function Limits({
     );
   };
   return (
-    <div className="make-it-fields">
-      {heldNames.map((name) => (
-        <div key={name} className="make-it-pair">
-          {field(name, 'low')}
-          {field(name, 'high')}
-        </div>
-      ))}
-    </div>
+    <>
+      <p className="small quiet">
+        What is left empty stays close to what it is:{' '}
+        {heldNames.flatMap((n) => (usualNear[n] === undefined ? [] : [nearWords(n)])).join(', ')}. Common
+        practice, no source; what it is to be made is not held.
+      </p>
+      <div className="make-it-fields">
+        {heldNames.map((name) => (
+          <div key={name} className="make-it-pair">
+            {field(name, 'low')}
+            {field(name, 'high')}
+          </div>
+        ))}
+      </div>
+    </>
   );
 }
+
+function nearWords(name: HeldName): string {
+  const { less, more } = usualNear[name] ?? {};
+  const unit = name === 'water to protein' ? '' : ' points';
+  return more === undefined ? `${name} no more than ${less}${unit} less` : `${name} ± ${more}${unit}`;
+}
+
+const heldWords = (h: Held & { name: HeldName }, value: (name: HeldName, v: number | null) => string) =>
+  h.low !== null && h.high !== null
+    ? `${h.name} ${value(h.name, h.low)} to ${value(h.name, h.high)}`
+    : h.low !== null
+      ? `${h.name} at least ${value(h.name, h.low)}`
+      : `${h.name} at most ${value(h.name, h.high)}`;
 
 const grams = (g: number) => `${plainNumber(g, g < 20 ? 2 : g < 100 ? 1 : 0)} g`;
 const signed = (d: number) => (Math.abs(d) < 0.05 ? 'as it is' : `${d > 0 ? '+' : '−'}${grams(Math.abs(d))}`);
@@ -206,16 +226,22 @@ function Answer({
         : `${plainNumber(v, name === 'salt' ? 2 : name === 'water to protein' ? 2 : 1)} ${heldAs[name].unit}`;
   const same = made.lines.every((l) => Math.abs(l.newG - l.nowG) < 0.05);
   return (
-    <>
+    <div className="stack">
       {same ? <p>Within these limits it cannot be made {made.goal} than it is.</p> : null}
       <table className="make-it-table">
-        <caption>{same ? 'As it is' : `Proposed: ${made.goal}`}</caption>
+        <caption>{same ? 'As it is' : `Proposed: ${made.goal}, beside the mix as it is`}</caption>
         <thead>
           <tr>
             <th scope="col">Ingredient</th>
-            <th scope="col">Now</th>
-            <th scope="col">Proposed</th>
-            <th scope="col">Change</th>
+            <th scope="col" className="number">
+              Now
+            </th>
+            <th scope="col" className="number">
+              Proposed
+            </th>
+            <th scope="col" className="number">
+              Change
+            </th>
           </tr>
         </thead>
         <tbody>
@@ -242,6 +268,9 @@ function Answer({
           ))}
         </tbody>
       </table>
+      {made.held.length === 0 ? null : (
+        <p className="small quiet">Held: {made.held.map((h) => heldWords(h, value)).join('; ')}.</p>
+      )}
       {made.costs.length === 0 ? null : (
         <>
           <p>What the limits cost, the dearest first:</p>
@@ -279,6 +308,6 @@ function Answer({
           </Button>
         </p>
       )}
-    </>
+    </div>
   );
 }

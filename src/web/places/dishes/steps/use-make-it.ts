@@ -1,6 +1,6 @@
 /** Asks for a mix made otherwise; one worker, kept while the panel stands, so that the solver is loaded once. */
 import { useCallback, useEffect, useRef } from 'react';
-import type { Made, MakeQuestion } from '../../../../contract/make-it.ts';
+import type { Made, MakeQuestion } from '../../../../contract/make-it-question.ts';
 import type { FromFormulate } from '../../../workers/formulate-messages.ts';
 
 export function useMakeIt(): (question: MakeQuestion) => Promise<Made> {
