@@ -60,6 +60,7 @@ tarragon-fresh | tarragon, fresh | parsley-fresh |  | sprig 1 |  |  | another le
 chervil-fresh | chervil, fresh | parsley-fresh |  | sprig 1 |  |  | another leaf
 dill-fresh | dill, fresh | parsley-fresh |  | sprig 1 |  | dill weed | another leaf
 marjoram-fresh | marjoram, fresh | thyme-fresh |  | sprig 1 |  | oregano, fresh oregano | another small-leaved herb
+damson-raw | damson, raw | plum-raw |  |  |  | damsons | another plum
 cep-raw | cep, raw | button-mushrooms-raw |  |  |  | porcini, penny bun, boletus | another mushroom
 cep-dried | cep, dried | shiitake-dried |  |  | ?sulphites | dried porcini, dried ceps | another dried mushroom
 potato-starch | potato starch | cornflour |  | = |  | potato flour, fecula | another pure starch
@@ -136,6 +137,25 @@ mustard-seed-whole | mustard seed, whole |  |  | mustard | yellow mustard seed, 
 lovage | lovage, fresh |  |  |  |  | no published composition here; no celery to the law, though kin of it
 sorrel | sorrel, fresh |  |  |  |  | no published composition here
 lemon-preserved | preserved lemon |  |  | ?sulphites | salted lemon | no published composition here
+aubergine-raw | aubergine, raw |  |  |  | eggplant, aubergines | no published composition here
+courgette-raw | courgette, raw |  |  |  | zucchini, courgettes | no published composition here
+cucumber-raw | cucumber, raw |  |  |  | cucumbers | no published composition here
+chilli-fresh | chilli, fresh |  | each 10 |  | fresh chilli, red chilli, green chilli, jalapeño | no published composition here
+cauliflower-raw | cauliflower, raw |  |  |  |  | no published composition here
+broccoli-raw | broccoli, raw |  |  |  |  | no published composition here
+lime-juice | lime juice | liquid |  |  | lime | no published composition here
+gooseberries-raw | gooseberries, raw |  |  |  | gooseberry | no published composition here
+elderberries-raw | elderberries, raw |  |  |  | elderberry | no published composition here
+soya-milk | soya drink | liquid |  | soybeans | soy milk, soya milk | no published composition here
+coconut-milk | coconut milk | liquid |  | ?sulphites |  | no published composition here; none of the fourteen, and no US nut by the FDA’s guidance of 2025 (from memory)
+vanilla | vanilla |  | each 3 |  | vanilla pod, vanilla extract | no published composition here
+turmeric | turmeric, ground |  | tsp 3 |  |  | no published composition here
+fenugreek | fenugreek |  |  |  |  | no published composition here
+ramsons | wild garlic, fresh |  |  |  | ramsons, wood garlic | no published composition here
+cashews | cashew nuts |  |  | nuts:cashews | cashews | no published composition here
+brazil-nuts | Brazil nuts |  |  | nuts:Brazil nuts |  | no published composition here
+macadamia-nuts | macadamia nuts |  |  | nuts:macadamia nuts | Queensland nuts | no published composition here
+khorasan-wheat | Khorasan wheat |  |  | gluten:Khorasan wheat | khorasan | no published composition here
 truffle | truffle, black |  |  |  | truffles, périgord truffle, summer truffle | no published composition here
 brioche | brioche |  |  | gluten:wheat, milk, eggs |  | no published composition here
 shortcrust | shortcrust pastry |  |  | gluten:wheat, ?milk, ?eggs | hot-water crust, pie pastry | no published composition here: your own recipe has its own
