@@ -85,7 +85,23 @@ export function boughtPerKg(
 }
 
 /** The lines of a recipe, and foods of its own for those that point at nothing. */
-function linesOf(dish: PantryDish, id: string): { lines: RecipeLine[]; own: PantryFood[] } {
+function linesOf(dish: PantryDish, id: string): OwnLines {
+  const before = resolved.get(dish);
+  if (before !== undefined) return before;
+  const made = resolve(dish, id);
+  resolved.set(dish, made);
+  return made;
+}
+
+interface OwnLines {
+  readonly lines: readonly RecipeLine[];
+  readonly own: readonly PantryFood[];
+}
+
+/** No price of the pantry is in them: they are the same as long as the dish is. */
+const resolved = new WeakMap<PantryDish, OwnLines>();
+
+function resolve(dish: PantryDish, id: string): OwnLines {
   const own: PantryFood[] = [];
   const lines = dish.lines.map((line, index): RecipeLine => {
     const of = lineOf(line);
@@ -124,7 +140,7 @@ function linesOf(dish: PantryDish, id: string): { lines: RecipeLine[]; own: Pant
 export function recipeOf(
   prices: BoughtPrices,
   dish: PantryDish,
-): { recipe: PantryRecipe; own: PantryFood[] } {
+): { recipe: PantryRecipe; own: readonly PantryFood[] } {
   const id = itemId({ kind: 'dish', id: dish.id });
   const { lines, own } = linesOf(dish, id);
   let known = 0;
