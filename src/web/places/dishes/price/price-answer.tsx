@@ -4,6 +4,7 @@ import type { DishCostLine, DishPrice } from '../../../../contract/dish-price.ts
 import type { DishWeights } from '../../../../contract/method-weights.ts';
 import type { KitchenRates } from '../../../../contract/rates.ts';
 import type { Dish, Kitchen } from '../../../../contract/records.ts';
+import type { CarcassBar } from '../../../../contract/yields.ts';
 import type { CostKind } from '../../../../core/filling/price.ts';
 import { plainNumber } from '../../../../core/units.ts';
 import { at } from '../../../addresses.ts';
@@ -11,6 +12,7 @@ import { money } from '../../../parts/money.ts';
 import { NumberField } from '../../../parts/number-field.tsx';
 import { Verdict } from '../../../parts/verdict.tsx';
 import { kindWords, moneySpread } from './price-words.ts';
+import { RestOfAnimal } from './rest-of-animal.tsx';
 
 export interface PriceAnswerProps {
   readonly kitchen: Kitchen;
@@ -19,10 +21,13 @@ export interface PriceAnswerProps {
   readonly price: DishPrice | null;
   readonly costs: readonly DishCostLine[];
   readonly rates: KitchenRates | null;
+  readonly bars: readonly CarcassBar[];
   readonly dearer: number;
   readonly onDearer: (pct: number) => void;
 }
 
+/** A portion with everything on it [minor units]. */
+const allOf = (price: DishPrice) => price.perPortion.usual;
 const pct = (x: number) => `${plainNumber(x * 100, 0)} %`;
 
 /** What a portion costs, and the prices that follow: the answer first, the lines below it. */
@@ -107,6 +112,8 @@ function KindBar({ byKind, currency }: { readonly byKind: DishPrice['byKind']; r
 
 function Prices({
   kitchen,
+  dish,
+  bars,
   price,
   rates,
   costs,
@@ -180,6 +187,14 @@ function Prices({
               : `${at1.breakEven} portions pay for a service’s fixed costs.`}
         </p>
       )}
+      {at1 !== null && named !== null && at1.net < allOf(price) ? (
+        <Verdict state="does not hold" word="It costs more than it brings">
+          <p>
+            With hands, energy and overheads a portion at {money(named, kitchen.currency)} loses{' '}
+            {money(Math.round(allOf(price) - at1.net), kitchen.currency)}.
+          </p>
+        </Verdict>
+      ) : null}
       {price.sensitive.length === 0 ? null : (
         <div>
           <h3>What a tenth more on each does to a portion</h3>
@@ -192,6 +207,16 @@ function Prices({
             ))}
           </ul>
         </div>
+      )}
+      {part === undefined ? null : (
+        <RestOfAnimal
+          kitchen={kitchen}
+          dish={dish}
+          price={price}
+          part={part}
+          bars={bars}
+          marginPct={rates.marginPct}
+        />
       )}
       <p className="small quiet">The batch as written costs {moneySpread(price.total, kitchen.currency)}.</p>
     </>

@@ -41,6 +41,7 @@ function Priced({
   const params = { kitchenId: kitchen.id };
   const pantry = useOperation('pantry', { params });
   const numbers = useOperation('dishNumbers', { params });
+  const bars = useOperation('carcassBars', { params });
   /** What the scarcest part costs, against what it costs today. */
   const [dearer, setDearer] = useState(100);
   const weights = useMemo(() => methodWeights(dish, version.method), [dish, version.method]);
@@ -116,6 +117,7 @@ function Priced({
               price={price}
               costs={costs}
               rates={pantry.data?.rates ?? null}
+              bars={bars.data ?? []}
               dearer={dearer}
               onDearer={setDearer}
             />

@@ -4,8 +4,8 @@ import type { Spread } from '../../../../core/method/weights.ts';
 import { money } from '../../../parts/money.ts';
 
 export const kindWords: Readonly<Record<CostKind, string>> = {
-  part: 'the part',
-  ingredient: 'what goes with it',
+  part: 'parts',
+  ingredient: 'ingredients',
   hands: 'hands',
   energy: 'energy',
   packaging: 'packaging',

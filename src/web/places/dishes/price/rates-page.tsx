@@ -202,6 +202,10 @@ function RatesForm({ start, first }: { readonly start: KitchenRates; readonly fi
           />
         ))}
       </div>
+      <p className="small quiet measure">
+        What reaches the food, from the machine’s meter and what it cooked: warming up and standing idle count
+        against it. Of a chiller or freezer, heat moved for each unit paid for: often over 100 %.
+      </p>
       {rates.machines.map((m, i) => (
         <div className="fields" key={m.use}>
           <Choice
@@ -224,11 +228,6 @@ function RatesForm({ start, first }: { readonly start: KitchenRates; readonly fi
             onChange={(v) =>
               v !== null &&
               set({ machines: rates.machines.map((x, j) => (j === i ? { ...x, efficiencyPct: v } : x)) })
-            }
-            hint={
-              m.use === 'chiller' || m.use === 'freezer'
-                ? 'Heat moved for each unit paid for: often over 100 %.'
-                : 'From its meter and what it cooked; warming up and standing idle count against it.'
             }
           />
           <Button kind="quiet" onPress={() => set({ machines: rates.machines.filter((_, j) => j !== i) })}>
