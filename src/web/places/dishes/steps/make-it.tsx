@@ -64,7 +64,12 @@ export function MakeIt(form: StepForm<StepOf<'mix'>>) {
       <h3 id="make-it-heading">Make it…</h3>
       <p className="row">
         {makeGoals.map((goal) => (
-          <Button key={goal} onPress={() => make(goal)} busy="Working it out">
+          <Button
+            key={goal}
+            onPress={() => make(goal)}
+            busy="Working it out"
+            disabled={pantry.data === undefined}
+          >
             {goal}
           </Button>
         ))}
