@@ -1,8 +1,8 @@
 /** Of every dish the version that counts, as what it gives to others and as itself. */
 import { asc, desc, eq, inArray, sql } from 'drizzle-orm';
-import { mixOutcome } from '../contract/dish-as-ingredient.ts';
+import { type MixOutcome, mixOutcome } from '../contract/dish-as-ingredient.ts';
 import type { WholeDish } from '../contract/dish-numbers.ts';
-import { methodWeights } from '../contract/method-weights.ts';
+import { type DishWeights, methodWeights } from '../contract/method-weights.ts';
 import type { Method } from '../contract/steps.ts';
 import type { Db } from '../store/store.ts';
 import * as t from '../store/tables.ts';
@@ -36,9 +36,18 @@ function wholeDish(v: Counted, method: Method): WholeDish {
         ? [{ name: step.part, of: step.of ?? null, g: step.weightG }]
         : [],
     ),
-    weightG: known && weights.mass.usual > 0 ? 1000 * weights.mass.usual : null,
+    weightG: weightOf(mix, weights, known),
     portions: known && weights.portions !== null ? weights.portions.usual : null,
   };
+}
+
+/** In pieces, what the pieces weigh; else what comes of the mix: bones that stay in the sieve are no stock. Null: not known. */
+function weightOf(mix: MixOutcome | null, weights: DishWeights, known: boolean): number | null {
+  if (mix !== null && weights.pieces === null)
+    return mix.lossNotSaid.length > 0
+      ? null
+      : (mix.yieldPct / 100) * mix.lines.reduce((sum, l) => sum + (l.g * (l.reduced?.toPct ?? 100)) / 100, 0);
+  return known && weights.mass.usual > 0 ? 1000 * weights.mass.usual : null;
 }
 
 /**
