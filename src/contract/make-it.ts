@@ -26,7 +26,7 @@ import {
 import { boughtPrices, itemsOf, recipeOf, type TableFood } from './pantry-reckon.ts';
 import type { Method, MixLine } from './steps.ts';
 
-const curing = /\bcur(?:e|ing)\b|nitrit|nitrat|saltpet|pökelsalz|pink salt/i;
+const curing = /\bcur(?:e|ing)\b|nitrit|nitrat|saltpet|pökelsalz|pink salt|prague powder/i;
 export const isCuringSalt = (line: MixLine): boolean =>
   curing.test(line.ingredient) || (line.of?.kind === 'table' && curing.test(line.of.id.replaceAll('-', ' ')));
 
