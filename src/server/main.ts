@@ -36,9 +36,6 @@ async function main(): Promise<void> {
   });
   const server = createAdaptorServer({ fetch: http.fetch }) as Server;
   const port = await listen(server, settings);
-  say(`Fifth Quarter is at http://${settings.host === '::1' ? '[::1]' : settings.host}:${port}/`);
-  say(whereOf(settings, store));
-
   let stopping = false;
   const stop = async () => {
     if (stopping) return;
@@ -51,6 +48,9 @@ async function main(): Promise<void> {
     process.exit(0);
   };
   for (const signal of ['SIGINT', 'SIGTERM'] as const) process.on(signal, () => void stop().catch(fail));
+  // Said last: whoever reads it may stop the server at once, and cleanly.
+  say(`Fifth Quarter is at http://${settings.host === '::1' ? '[::1]' : settings.host}:${port}/`);
+  say(whereOf(settings, store));
 }
 
 const whereOf = (settings: Settings, store: Store) =>
