@@ -1,11 +1,12 @@
 import { defineConfig } from '@playwright/test';
 
-/** The same journeys on both stores; one worker, because two browsers and a server share two cores. */
+/** The same journeys on both stores; every test has a server of its own, so that any two may run side by side. */
 export default defineConfig({
   testDir: '.',
   testMatch: '*.browser.ts',
   outputDir: '../../test-results/browser',
-  workers: 1,
+  fullyParallel: true,
+  workers: 2,
   retries: 0,
   timeout: 240_000,
   expect: { timeout: 15_000 },

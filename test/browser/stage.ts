@@ -1,10 +1,10 @@
-/** What every journey needs: the built server on a store of its own, a page that fails on any script error, axe. */
+/** What every journey needs: the built server on a store that nobody else touches, a page that fails on any script error, axe. */
 import fs from 'node:fs';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import AxeBuilder from '@axe-core/playwright';
 import { test as base, expect, type Page } from '@playwright/test';
-import { type Cluster, startCluster } from '../database/cluster.ts';
+import { startCluster } from '../database/cluster.ts';
 import { type Running, startServer, temporaryFolder } from '../durability/server.ts';
 
 const root = fileURLToPath(new URL('../../', import.meta.url));
@@ -16,32 +16,69 @@ export async function picture(page: Page, name: string): Promise<void> {
   await page.screenshot({ path: path.join(folder, `${name}.png`) });
 }
 
-interface Stage {
-  server: Running;
+/** A store with the demo kitchen laid in it, of which every test gets a copy of its own. */
+interface Laid {
+  /** What the server is to be started with, and what is done when it has stopped. */
+  copy(): Promise<{ readonly env: Record<string, string>; readonly clear: () => void }>;
 }
 
-export const test = base.extend<{ noErrors: undefined }, Stage>({
-  server: [
+const main = [path.join(root, 'dist/server/main.js')];
+
+/** The demo kitchen is laid by a server that stops again: a copy of a store must be taken at rest. */
+async function lay(env: Record<string, string>): Promise<void> {
+  const server = await startServer(env, main);
+  const code = await server.stop();
+  if (code !== 0) throw new Error(`the server that laid the demo ended with ${code}: ${server.said()}`);
+}
+
+export const test = base.extend<{ server: Running; noErrors: undefined }, { laid: Laid }>({
+  laid: [
     // biome-ignore lint/correctness/noEmptyPattern: the runner reads the fixture's needs from the pattern
     async ({}, use, info) => {
-      const main = [path.join(root, 'dist/server/main.js')];
-      let cluster: Cluster | undefined;
-      let folder: string | undefined;
-      const env: Record<string, string> = {};
       if (info.project.name === 'postgresql') {
-        cluster = await startCluster();
-        env.DATABASE_URL = await cluster.createDatabase();
-      } else {
-        folder = temporaryFolder();
-        env.FQ_DATA = path.join(folder, 'data');
+        const cluster = await startCluster();
+        try {
+          const first = await cluster.createDatabase();
+          await lay({ DATABASE_URL: first });
+          await use({
+            copy: async () => ({
+              env: { DATABASE_URL: await cluster.createDatabase(new URL(first).pathname.slice(1)) },
+              clear: () => {},
+            }),
+          });
+        } finally {
+          cluster.stop();
+        }
+        return;
       }
+      const folder = temporaryFolder();
+      const first = path.join(folder, 'laid');
+      try {
+        await lay({ FQ_DATA: first });
+        let made = 0;
+        await use({
+          copy: async () => {
+            const own = path.join(folder, `copy-${++made}`);
+            await fs.promises.cp(first, own, { recursive: true });
+            return { env: { FQ_DATA: own }, clear: () => fs.rmSync(own, { recursive: true, force: true }) };
+          },
+        });
+      } finally {
+        fs.rmSync(folder, { recursive: true, force: true });
+      }
+    },
+    { scope: 'worker', timeout: 120_000 },
+  ],
+  /** A server of the test's own: nothing that another test did is in its store. */
+  server: [
+    async ({ laid }, use) => {
+      const { env, clear } = await laid.copy();
       const server = await startServer(env, main);
       await use(server);
       await server.stop();
-      cluster?.stop();
-      if (folder) fs.rmSync(folder, { recursive: true, force: true });
+      clear();
     },
-    { scope: 'worker', timeout: 120_000 },
+    { timeout: 60_000 },
   ],
   noErrors: [
     async ({ page }, use) => {

@@ -7,8 +7,8 @@ import path from 'node:path';
 import pg from 'pg';
 
 export interface Cluster {
-  /** A new empty database; answers its URL. */
-  createDatabase(): Promise<string>;
+  /** A new database, empty or a copy of one that nobody is connected to; answers its URL. */
+  createDatabase(copyOf?: string): Promise<string>;
   readonly port: number;
   /** Stopped as a crash would, and started again. */
   restart(): void;
@@ -89,11 +89,11 @@ export async function startCluster(): Promise<Cluster> {
       run('pg_ctl', ['-D', data, '-m', 'immediate', '-s', 'stop']);
       start();
     },
-    createDatabase: async () => {
+    createDatabase: async (copyOf) => {
       const name = `kitchen_${++made}`;
       const client = new pg.Client({ connectionString: urlOf(port, 'postgres') });
       await client.connect();
-      await client.query(`CREATE DATABASE ${name}`);
+      await client.query(`CREATE DATABASE ${name}${copyOf === undefined ? '' : ` TEMPLATE ${copyOf}`}`);
       await client.end();
       return urlOf(port, name);
     },
