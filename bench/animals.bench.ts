@@ -340,6 +340,8 @@ async function run(kind: string, store: Store): Promise<void> {
     return b;
   };
   const open = await weighed();
+  /** The days brought in: each its own, because the same row is not taken twice. */
+  let past = Date.UTC(2020, 0, 1);
   /** Each with what has to be there first, which is not timed. */
   const verbs: [string, () => Promise<() => Promise<unknown>>][] = [
     ['suppliers', async () => () => listSuppliers(k.app, id)],
@@ -420,18 +422,18 @@ async function run(kind: string, store: Store): Promise<void> {
     ],
     [
       'importBreakdowns (50 rows)',
-      async () => () =>
-        importBreakdowns(k.app, k.actor, {
-          species: 'hare',
-          supplierId: null,
-          note: '',
-          rows: Array.from({ length: 50 }, (_, i) => ({
-            at: new Date(Date.UTC(2020, 0, 1 + i)).toISOString(),
+      async () => {
+        const rows = Array.from({ length: 50 }, () => {
+          past += 86_400_000;
+          return {
+            at: new Date(past).toISOString(),
             animals: 1,
             inGrams: 3_000,
             parts: [{ name: 'saddle', grams: 900, becomes: 'part' as const }],
-          })),
-        }),
+          };
+        });
+        return () => importBreakdowns(k.app, k.actor, { species: 'hare', supplierId: null, note: '', rows });
+      },
     ],
   ];
   await askAuthority(k.app, k.actor, {
