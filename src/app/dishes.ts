@@ -293,11 +293,15 @@ export const newVersion = (
         'conflict',
         `Version ${newest.number} is still a draft: change that one, or sign it first.`,
       );
-    const id = await begin(w, dish.id, newest.number + 1, input.reason, newest.method as Method, {
+    const start = input.from === undefined ? newest : await versionRow(tx, kitchen.id, input.from);
+    if (start.dishId !== dish.id)
+      throw new AppError('conflict', `Version ${start.number} is of another dish than ${dish.name}.`);
+    const from = start.id === newest.id ? '' : ` from version ${start.number}`;
+    const id = await begin(w, dish.id, newest.number + 1, input.reason, start.method as Method, {
       action: 'began',
       subject: 'dish',
       subjectId: dish.id,
-      summary: `${dish.name}, version ${newest.number + 1}, begun: ${input.reason}`,
+      summary: `${dish.name}, version ${newest.number + 1}, begun${from}: ${input.reason}`,
     });
     await tx.update(t.dish).set({ updatedAt: now }).where(eq(t.dish.id, dish.id));
     return asVersion(await versionRow(tx, kitchen.id, id), await namesIn(tx, kitchen.id));

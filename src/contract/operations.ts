@@ -192,8 +192,8 @@ export const operations = {
   newVersion: op({
     method: 'POST',
     path: `${K}/dishes/:dishId/versions`,
-    summary: 'Begin a new draft from the newest version, saying why.',
-    body: z.strictObject({ reason: Text(500) }),
+    summary: 'Begin a new draft from the newest version, or from the one named, saying why.',
+    body: z.strictObject({ reason: Text(500), from: Id.optional() }),
     result: Version,
     signed: true,
   }),

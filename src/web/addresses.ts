@@ -47,6 +47,8 @@ export const at = {
   version: (kitchenId: string, dishId: string, versionId: string, stepId?: string) =>
     `/k/${kitchenId}/dishes/${dishId}/versions/${versionId}${stepId === undefined ? '' : `/steps/${stepId}`}`,
   price: (kitchenId: string, dishId: string) => `/k/${kitchenId}/dishes/${dishId}/price`,
+  compare: (kitchenId: string, dishId: string, fromId: string, toId: string) =>
+    `/k/${kitchenId}/dishes/${dishId}/compare/${fromId}/${toId}`,
   rates: (kitchenId: string) => `/k/${kitchenId}/dishes/rates`,
   batch: (kitchenId: string, batchId: string) => `/k/${kitchenId}/line/${batchId}`,
   /** Steps count from 1. */

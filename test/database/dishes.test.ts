@@ -164,6 +164,21 @@ eachStore('a kitchen and its dishes', (making) => {
     expect((await getDish(k.app, k.kitchen.id, dish.id)).signedVersion).toBe(1);
   });
 
+  it('brings an older version back as a new one, and overwrites nothing', async () => {
+    const { dish, version } = await signedDish(k);
+    const second = await newVersion(k.app, k.actor, dish.id, { reason: 'Longer.' });
+    const longer = [trimStep, cookStep(55)];
+    await saveVersion(k.app, k.actor, second.id, { rev: 0, method: longer });
+    await signVersion(k.app, k.actor, second.id, 1);
+    const third = await newVersion(k.app, k.actor, dish.id, { reason: 'It was better.', from: version.id });
+    expect(third).toMatchObject({ number: 3, status: 'draft', method: version.method });
+    expect((await getVersion(k.app, k.kitchen.id, second.id)).method).toEqual(longer);
+    const other = await signedDish(k);
+    await expect(
+      newVersion(k.app, k.actor, other.dish.id, { reason: 'Of another.', from: version.id }),
+    ).rejects.toEqual(refused('conflict'));
+  });
+
   it('refuses to sign a draft that was saved in between', async () => {
     const { current } = await idea(goodMethod());
     await saveVersion(k.app, k.actor, current.id, { rev: 0, method: goodMethod() });

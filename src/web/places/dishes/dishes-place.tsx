@@ -7,6 +7,9 @@ const DishPage = lazy(async () => ({ default: (await import('./dish-page.tsx')).
 const NewDish = lazy(async () => ({ default: (await import('./new-dish.tsx')).NewDish }));
 
 const PricePage = lazy(async () => ({ default: (await import('./price/price-page.tsx')).PricePage }));
+const ComparePage = lazy(async () => ({
+  default: (await import('./compare/compare-page.tsx')).ComparePage,
+}));
 const RatesPage = lazy(async () => ({ default: (await import('./price/rates-page.tsx')).RatesPage }));
 
 const base = '/k/:kitchenId/dishes';
@@ -21,6 +24,9 @@ export function DishesPlace() {
       </Route>
       <Route path={`${base}/rates`}>
         <RatesPage />
+      </Route>
+      <Route path={`${base}/:dishId/compare/:fromId/:toId`}>
+        {(p) => <ComparePage dishId={p.dishId} fromId={p.fromId} toId={p.toId} />}
       </Route>
       <Route path={`${base}/:dishId/price`}>{(p) => <PricePage dishId={p.dishId} />}</Route>
       <Route path={`${base}/:dishId/versions/:versionId/steps/:stepId`}>

@@ -75,6 +75,20 @@ export function Versions({ kitchen, dish, version, bench }: VersionsProps) {
               Version {v.number}
             </Link>
             <span>{v.reason === '' ? 'No reason given.' : v.reason}</span>
+            {v.id === version.id ? null : (
+              <Link
+                className="small not-on-paper"
+                href={at.compare(
+                  kitchen.id,
+                  dish.id,
+                  v.number < version.number ? v.id : version.id,
+                  v.number < version.number ? version.id : v.id,
+                )}
+              >
+                What changed between {Math.min(v.number, version.number)} and{' '}
+                {Math.max(v.number, version.number)}
+              </Link>
+            )}
             <span className="quiet small">
               {v.status === 'signed' && v.signedAt !== null
                 ? `signed by ${v.signedBy ?? 'somebody'}, ${moment(v.signedAt, kitchen.zone)}`
@@ -83,7 +97,9 @@ export function Versions({ kitchen, dish, version, bench }: VersionsProps) {
           </li>
         ))}
       </ol>
-      {asking ? <NewVersion kitchen={kitchen} dish={dish} onClose={() => setAsking(false)} /> : null}
+      {asking ? (
+        <NewVersion kitchen={kitchen} dish={dish} from={version} onClose={() => setAsking(false)} />
+      ) : null}
     </section>
   );
 }
@@ -197,10 +213,12 @@ function Signed({ kitchen, dish, version }: Omit<VersionsProps, 'bench'>) {
 function NewVersion({
   kitchen,
   dish,
+  from,
   onClose,
 }: {
   readonly kitchen: Kitchen;
   readonly dish: Dish;
+  readonly from: Version;
   readonly onClose: () => void;
 }) {
   const [reason, setReason] = useState('');
@@ -209,7 +227,7 @@ function NewVersion({
     if (reason.trim() === '') throw new Error('Say why: in a year nobody remembers.');
     await call('newVersion', {
       params: { kitchenId: kitchen.id, dishId: dish.id },
-      body: { reason: reason.trim() },
+      body: { reason: reason.trim(), from: from.id },
     });
     await readAgain();
     onClose();
@@ -217,7 +235,13 @@ function NewVersion({
   };
   return (
     <Dialog open title="New version because…" onClose={onClose}>
-      <p className="quiet">It begins as a copy of the newest version. Change one thing.</p>
+      <p className="quiet">
+        It begins as a copy of version {from.number}
+        {from.id === dish.current.id
+          ? ''
+          : ', which is brought back this way; what came after it stays on the list'}
+        . Change one thing.
+      </p>
       <TextField label="Because" value={reason} onChange={setReason} lines={3} maxLength={500} autoFocus />
       <Button kind="strong" onPress={begin} busy="Copying…">
         Begin version {Math.max(...dish.versions.map((v) => v.number)) + 1}
