@@ -93,6 +93,8 @@ export interface Ingredient {
   readonly usOnly: readonly UsAllergen[];
   /** Grams of one household measure: 'cup', 'cup chopped', 'tbsp', 'each', 'each large', 'clove', 'slice' … US volumes. */
   readonly measures: Readonly<Record<string, number>>;
+  /** Whether these weights were published, or are common practice without a source. */
+  readonly measuresFrom: 'source' | 'common practice';
   /** Of liquids, from the weight of a cup or spoon in the same source [kg/m³]; null otherwise. */
   readonly densityKgM3: number | null;
   readonly liquid: boolean;
