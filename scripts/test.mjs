@@ -3,7 +3,7 @@
  * and ends with `N passed, N failed`. A suite that ran nothing is a failure, whatever it exits with.
  * `npm test -- unit database` runs only the suites named.
  */
-import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { closeSync, existsSync, mkdirSync, openSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { check } from './check.mjs';
 import { CannotGoOn, ensureBuilt, ensureInstalled, orSay, root, run } from './setup.mjs';
@@ -47,17 +47,21 @@ async function ensurePrograms() {
   }
 }
 
-async function vitest(name, args) {
+async function vitest(name, args, options) {
   const file = join(results, `${name}.json`);
-  const code = await run('npx', [
-    '--no-install',
-    'vitest',
-    'run',
-    '--reporter=default',
-    '--reporter=json',
-    `--outputFile.json=${file}`,
-    ...args,
-  ]);
+  const code = await run(
+    'npx',
+    [
+      '--no-install',
+      'vitest',
+      'run',
+      '--reporter=default',
+      '--reporter=json',
+      `--outputFile.json=${file}`,
+      ...args,
+    ],
+    options,
+  );
   if (!existsSync(file)) return { passed: 0, failed: 1 };
   const got = JSON.parse(readFileSync(file, 'utf8'));
   const failedFiles = got.testResults.filter(
@@ -71,6 +75,12 @@ async function vitest(name, args) {
   };
 }
 
+/** The projects whose tests were run, of a suite of the runner's report and those in it. */
+const projectsIn = (suite) => [
+  ...suite.specs.flatMap((s) => s.tests.filter((t) => t.results.length > 0).map((t) => t.projectName)),
+  ...(suite.suites ?? []).flatMap(projectsIn),
+];
+
 async function browser() {
   const file = join(results, 'browser.json');
   const code = await run(
@@ -81,7 +91,13 @@ async function browser() {
     },
   );
   if (!existsSync(file)) return { passed: 0, failed: 1 };
-  const { stats } = JSON.parse(readFileSync(file, 'utf8'));
+  const { stats, suites: files } = JSON.parse(readFileSync(file, 'utf8'));
+  const ran = new Set(files.flatMap(projectsIn));
+  for (const project of ['embedded', 'postgresql'])
+    if (!ran.has(project)) {
+      console.log(`browser: nothing ran on the store ${project}, which is a failure`);
+      stats.unexpected += 1;
+    }
   const failed = stats.unexpected + stats.flaky;
   return { passed: stats.expected, failed: code !== 0 && failed === 0 ? 1 : failed, skipped: stats.skipped };
 }
@@ -94,12 +110,26 @@ async function examples() {
   return { passed: got.passed, failed: code !== 0 && got.failed === 0 ? 1 : got.failed };
 }
 
+/** Runs a command with its output kept, to be shown when it has ended. */
+function keptOutput() {
+  const file = join(results, 'beside.txt');
+  mkdirSync(results, { recursive: true });
+  const to = openSync(file, 'w');
+  return {
+    options: { stdio: ['ignore', to, to] },
+    show: (name) => {
+      closeSync(to);
+      console.log(`\n── ${name} ──\n${readFileSync(file, 'utf8')}`);
+    },
+  };
+}
+
 const suites = {
   check: async () => check(),
   unit: () => vitest('unit', ['--project', 'unit']),
   examples,
   database: () => vitest('database', ['--project', 'database']),
-  durability: () => vitest('durability', ['--project', 'durability']),
+  durability: (options) => vitest('durability', ['--project', 'durability'], options),
   browser,
 };
 
@@ -120,10 +150,9 @@ orSay(
     const lines = [];
     let passed = 0;
     let failed = 0;
-    for (const name of wanted) {
-      console.log(`\n── ${name} ──`);
+    const suite = async (name, options) => {
       const began = Date.now();
-      const got = await suites[name]();
+      const got = await suites[name](options);
       if (got.passed + got.failed === 0) {
         console.log(`${name}: ran nothing, which is a failure`);
         got.failed = 1;
@@ -133,7 +162,23 @@ orSay(
       lines.push(
         `${name.padEnd(11)} ${String(got.passed).padStart(5)} passed ${String(got.failed).padStart(4)} failed${got.skipped ? ` ${got.skipped} skipped` : ''}  ${Math.round((Date.now() - began) / 1000)} s`,
       );
+    };
+    const shown = async (name) => {
+      console.log(`\n── ${name} ──`);
+      await suite(name);
+    };
+    // What durability does is mostly waiting: it runs beside the others, and says what it has to say when it is done.
+    let aside;
+    const beside = wanted.includes('durability') && wanted.length > 1 ? keptOutput() : undefined;
+    for (const name of wanted) {
+      if (name === 'durability' && beside !== undefined) continue;
+      if (name === 'browser') await aside;
+      await shown(name);
+      if (name === 'unit' || (aside === undefined && name === wanted[0] && !wanted.includes('unit')))
+        aside = beside === undefined ? undefined : suite('durability', beside.options);
     }
+    await aside;
+    beside?.show('durability');
     console.log(`\n${lines.join('\n')}\n`);
     console.log(`${passed} passed, ${failed} failed`);
     process.exitCode = failed === 0 ? 0 : 1;

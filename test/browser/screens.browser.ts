@@ -27,43 +27,62 @@ async function look(page: Page, url: string, where: string): Promise<void> {
   }
 }
 
-test('every screen of the demo kitchen', async ({ page, server }) => {
-  test.setTimeout(300_000);
-  const get = async <T>(route: string): Promise<T> =>
-    (await page.request.get(`${server.url}/api${route}`)).json() as Promise<T>;
-  const kitchen = (await get<Kitchen[]>('/kitchens')).find((k) => k.demo) as Kitchen;
-  const base = `/kitchens/${kitchen.id}`;
-  const dishes = await get<DishSummary[]>(`${base}/dishes`);
-  const signed = dishes.find((d) => d.stage === 'signed') as DishSummary;
-  const idea = dishes.find((d) => d.stage === 'idea') as DishSummary;
-  const dish = await get<Dish>(`${base}/dishes/${signed.id}`);
-  const batches = await get<BatchSummary[]>(`${base}/batches`);
-  const at = `${server.url}/k/${kitchen.id}`;
-
-  await look(page, `${server.url}/`, 'the door');
-  for (const place of [
+/** The demo kitchen's screens in groups, so that they can be looked at side by side. */
+const groups: Readonly<Record<string, readonly string[]>> = {
+  'the door, and what comes in': [
     'animals',
     'animals/shelf',
     'animals/law',
     'animals/law/ask?species=goose&part=head',
+    'animals/suppliers',
+    'animals/deliveries',
+    'animals/deliveries/take-in',
+  ],
+  'what is cut up': [
     'animals/breakdowns',
     'animals/breakdowns/start',
     'animals/breakdowns/import',
     'animals/yields',
-    'animals/suppliers',
-    'animals/deliveries',
-    'animals/deliveries/take-in',
+  ],
+  'the other places': [
     'dishes',
+    'dishes/new',
+    'dishes/rates',
     'week',
     'line',
     'proof',
     'proof/checks',
     'settings',
-  ]) {
-    await look(page, `${at}/${place}`, place);
-  }
-  await look(page, `${at}/dishes/new`, 'a new dish');
+  ],
+};
+
+async function demo(page: Page, url: string) {
+  const get = async <T>(route: string): Promise<T> =>
+    (await page.request.get(`${url}/api${route}`)).json() as Promise<T>;
+  const kitchen = (await get<Kitchen[]>('/kitchens')).find((k) => k.demo) as Kitchen;
+  return { get, base: `/kitchens/${kitchen.id}`, at: `${url}/k/${kitchen.id}` };
+}
+
+for (const [name, places] of Object.entries(groups))
+  test(`every screen of the demo kitchen: ${name}`, async ({ page, server }) => {
+    test.setTimeout(300_000);
+    const { at } = await demo(page, server.url);
+    if (name.startsWith('the door')) await look(page, `${server.url}/`, 'the door');
+    for (const place of places) await look(page, `${at}/${place}`, place);
+  });
+
+test('every screen of the demo kitchen: a dish, each of its steps, and its price', async ({
+  page,
+  server,
+}) => {
+  test.setTimeout(300_000);
+  const { get, base, at } = await demo(page, server.url);
+  const dishes = await get<DishSummary[]>(`${base}/dishes`);
+  const signed = dishes.find((d) => d.stage === 'signed') as DishSummary;
+  const idea = dishes.find((d) => d.stage === 'idea') as DishSummary;
+  const dish = await get<Dish>(`${base}/dishes/${signed.id}`);
   await look(page, `${at}/dishes/${idea.id}`, 'an idea');
+  await look(page, `${at}/dishes/${signed.id}/price`, 'its price');
   for (const step of dish.current.method) {
     await page.emulateMedia({ colorScheme: 'light' });
     await page.setViewportSize({ width: 390, height: 844 });
@@ -72,6 +91,13 @@ test('every screen of the demo kitchen', async ({ page, server }) => {
     await fits(page, `the step ${step.kind} on a phone`);
     await accessible(page, `the step ${step.kind} on a phone`);
   }
+});
+
+test('every screen of the demo kitchen: its batches', async ({ page, server }) => {
+  test.setTimeout(300_000);
+  const { get, base, at } = await demo(page, server.url);
+  const batches = await get<BatchSummary[]>(`${base}/batches`);
+  expect(batches.length).toBeGreaterThan(0);
   for (const batch of batches) await look(page, `${at}/line/${batch.id}`, `a batch that is ${batch.status}`);
 });
 
