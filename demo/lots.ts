@@ -5,14 +5,19 @@ import { estate, farm, geese, lambs, maud, store } from './animals/names.ts';
 export const suppliers: DemoKitchen['suppliers'] = [
   {
     name: farm,
+    contact: 'The farmer, mornings before seven',
+    approval: 'ZZ 0412 (invented)',
     note: 'One pig a week, before nine. Long-cut trotters with the hock skin on, head and pluck with it, blood by arrangement.',
   },
   {
     name: geese,
+    contact: 'The goose farmer, after four',
+    approval: 'ZZ 0377 (invented)',
     note: 'Six geese a week. Dry-plucked, necks long, giblets bagged and numbered to the bird.',
   },
   {
     name: lambs,
+    contact: 'Leave word at the farm by Monday',
     note: 'Hill lambs under twelve months; hearts and livers on request, two days’ notice.',
   },
   { name: estate, note: 'Farmed rabbits, skinned, with liver and kidneys.' },

@@ -1,5 +1,6 @@
 /** Batches: made from a signed version, closed only when nothing stands in the way. */
 import { and, asc, desc, eq, inArray, like } from 'drizzle-orm';
+import type { BatchDraw } from '../contract/batch-draws.ts';
 import type { BodyOf } from '../contract/operations.ts';
 import type {
   Batch,
@@ -10,10 +11,13 @@ import type {
   RecordedReading,
 } from '../contract/records.ts';
 import type { Method } from '../contract/steps.ts';
+import { formatQuantity, type UnitSystem } from '../core/units.ts';
 import type { Db } from '../store/store.ts';
 import * as t from '../store/tables.ts';
 import { asLot } from './animals.ts';
 import { type Actor, type App, change, kitchenOf, look } from './app.ts';
+import { checkDraws, writeDraws } from './batch-draws.ts';
+import { begunWith, drawsOf } from './batch-holds.ts';
 import { type BatchRecords, outAndDecided, stateOf } from './batch-state.ts';
 import { dayIn } from './civil-day.ts';
 import { dishRow, nameOf, namesIn, versionRow } from './dishes.ts';
@@ -180,6 +184,7 @@ export async function readBatch(db: Db, batch: BatchRow): Promise<Batch> {
     lots: lots.map(({ lot }) => asLot(lot)),
     readings: readings.map((r) => asReading(r, nameOf(names, r.personId))),
     decisions: decisions.map((d) => asDecision(d, nameOf(names, d.personId))),
+    draws: (await drawsOf(db, { batchId: batch.id })).map(({ lotId, grams }) => ({ lotId, grams })),
     logs: await readLogs(db, batch.kitchenId, eq(t.probeLog.batchId, batch.id)),
     blocking: batch.status === 'open' ? [...one.state.blocking] : [],
     closingNote: batch.closingNote,
@@ -211,8 +216,10 @@ const asDecision = (d: typeof t.decision.$inferSelect, by: string): Decision => 
 });
 
 export const startBatch = (app: App, actor: Actor, input: BodyOf<'startBatch'>): Promise<Batch> =>
-  change(app, actor, async ({ tx, kitchen, person, now, tell }) => {
-    const lotIds = [...new Set(input.lotIds)];
+  change(app, actor, async (w) => {
+    const { tx, kitchen, person, now, tell } = w;
+    const draws = input.draws ?? [];
+    const lotIds = [...new Set([...input.lotIds, ...draws.map((d) => d.lotId)])];
     const [before] = await tx.select().from(t.batch).where(eq(t.batch.id, input.id));
     if (before !== undefined) return sameBatch(tx, kitchen.id, before, input, lotIds);
     const version = await versionRow(tx, kitchen.id, input.versionId);
@@ -228,20 +235,25 @@ export const startBatch = (app: App, actor: Actor, input: BodyOf<'startBatch'>):
             .select()
             .from(t.lot)
             .where(and(eq(t.lot.kitchenId, kitchen.id), inArray(t.lot.id, lotIds)));
-    for (const [i, id] of input.lotIds.entries())
+    const named = [
+      ...input.lotIds.map((id, i) => ({ id, path: `lotIds[${i}]` })),
+      ...draws.map(({ lotId }, i) => ({ id: lotId, path: `draws[${i}].lotId` })),
+    ];
+    for (const { id, path } of named)
       if (!lots.some((lot) => lot.id === id))
         throw new AppError('invalid', 'The batch names a lot that this kitchen does not have.', [
-          { path: `lotIds[${i}]`, found: id, allowed: 'the id of a lot of this kitchen' },
+          { path, found: id, allowed: 'the id of a lot of this kitchen' },
         ]);
     const today = dayIn(kitchen.zone, now);
-    for (const [i, id] of input.lotIds.entries()) {
+    for (const { id, path } of named) {
       const lot = lots.find((l) => l.id === id);
       const blocked = lot === undefined ? null : blockedWhy(lot, today);
       if (blocked !== null)
         throw new AppError('blocked', `The batch cannot be made of this: ${blocked}`, [
-          { path: `lotIds[${i}]`, found: blocked, allowed: 'a lot that may be used' },
+          { path, found: blocked, allowed: 'a lot that may be used' },
         ]);
     }
+    checkDraws(draws, lots);
     await checkLaw(tx, kitchen, version, lots, today);
     const code = await nextCode(tx, kitchen, now);
     const row = {
@@ -260,16 +272,22 @@ export const startBatch = (app: App, actor: Actor, input: BodyOf<'startBatch'>):
       await tx
         .insert(t.batchLot)
         .values(lots.map((lot) => ({ kitchenId: kitchen.id, batchId: batch.id, lotId: lot.id })));
+    const moves = await writeDraws(w, batch, draws, lots);
     const made = await readBatch(tx, batch);
     await tell({
       action: 'started',
       subject: 'batch',
       subjectId: batch.id,
-      records: [{ table: 'batch_start', id: batch.id, sha256: startDigest(batch, lotIds) }],
-      summary: `Batch ${code}: ${input.pieces} × ${made.dishName}, version ${version.number}${lots.length > 0 ? `, lots ${lots.map((l) => l.code).join(', ')}` : ''}.`,
+      records: [{ table: 'batch_start', id: batch.id, sha256: startDigest(batch, lotIds) }, ...moves],
+      summary: `Batch ${code}: ${input.pieces} × ${made.dishName}, version ${version.number}${lots.length > 0 ? `, lots ${lots.map((l) => lotWords(l, draws, kitchen.units as UnitSystem)).join(', ')}` : ''}.`,
     });
     return made;
   });
+
+const lotWords = (lot: typeof t.lot.$inferSelect, draws: readonly BatchDraw[], units: UnitSystem): string => {
+  const grams = draws.find((d) => d.lotId === lot.id)?.grams;
+  return grams === undefined ? lot.code : `${lot.code} (${formatQuantity(grams, 'mass', units)})`;
+};
 
 /** An agreement may have ended since the signature, and a lot may be of another part than the dish. */
 async function checkLaw(
@@ -302,7 +320,8 @@ async function sameBatch(
     before.versionId === input.versionId &&
     before.pieces === input.pieces &&
     lots.length === lotIds.length &&
-    lots.every((lot) => lotIds.includes(lot.id));
+    lots.every((lot) => lotIds.includes(lot.id)) &&
+    (await begunWith(tx, before, input.draws ?? []));
   if (!same) throw new AppError('conflict', 'Another batch already has this id.');
   return readBatch(tx, before);
 }

@@ -2,6 +2,7 @@
 import { and, asc, eq, gte, isNull, lte, sql } from 'drizzle-orm';
 import { v7 as uuid } from 'uuid';
 import type { BreakdownOutcome, BreakdownTree, TreeNode } from '../contract/breakdown.ts';
+import { type LotPapers, provenBy } from '../contract/lot-origin.ts';
 import type { BodyOf } from '../contract/operations.ts';
 import type { Problem } from '../contract/problem.ts';
 import type { Place } from '../contract/records.ts';
@@ -15,16 +16,16 @@ import { AppError, invalid, notFound } from './errors.ts';
 import { breakdownDigest } from './record-digests.ts';
 
 /**
- * What the law never lets become food is not offered as a part. `ages`: the most each animal that is cut up may be old
- * [months], null where its papers do not say, which counts as over every limit; left out where no animal is cut up yet.
+ * What the law never lets become food is not offered as a part. `lots`: what is cut up, with the age and the origin that its
+ * papers show; what they do not show counts as the stricter; left out where no animal is cut up yet.
  */
 export function checkLaw(
   nodes: readonly TreeNode[],
   species: string,
   place: Place,
-  { path = 'nodes', ages }: { path?: string; ages?: readonly (number | null)[] } = {},
+  { path = 'nodes', lots }: { path?: string; lots?: readonly LotPapers[] } = {},
 ): void {
-  const origin = ages === undefined ? {} : { ageMonths: oldestOf(ages) };
+  const origin = lots === undefined ? {} : provenBy(lots);
   const problems = nodes.flatMap((n, i): Problem[] => {
     if (n.becomes !== 'part' && n.becomes !== 'sold') return [];
     const law = lawOf(species, n.name, place, origin);
@@ -39,10 +40,6 @@ export function checkLaw(
   });
   if (problems.length > 0) invalid(`This may never become food: ${problems[0]?.found}.`, problems);
 }
-
-/** The oldest of the animals [months]; null as soon as the age of one is not shown. */
-export const oldestOf = (ages: readonly (number | null)[]): number | null =>
-  ages.length === 0 || ages.includes(null) ? null : Math.max(...(ages as number[]));
 
 export const listTrees = (app: App, kitchenId: string): Promise<BreakdownTree[]> =>
   look(app, async (db) => {

@@ -259,7 +259,7 @@ export const startBreakdown = (app: App, actor: Actor, input: BodyOf<'startBreak
       lots.push({ lot, grams });
     }
     checkLaw(input.nodes, input.species, kitchen.place as Place, {
-      ages: lots.map((l) => l.lot.ageMonthsAtMost),
+      lots: lots.map((l) => l.lot),
     });
     const suppliers = [...new Set(lots.map((l) => l.lot.supplierId))];
     const [row] = await tx

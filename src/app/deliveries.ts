@@ -10,6 +10,7 @@ import type {
   SupplierTrend,
 } from '../contract/delivery.ts';
 import { doubtfulArrivals, measuredChecks, pointsOf, tooWarm } from '../contract/delivery-points.ts';
+import { unprovenOrigins } from '../contract/lot-origin.ts';
 import type { Problem } from '../contract/problem.ts';
 import type { SpecificationContent } from '../contract/specification.ts';
 import { formatQuantity, type UnitSystem } from '../core/units.ts';
@@ -36,6 +37,8 @@ export const takeDelivery = (app: App, actor: Actor, input: DeliveryInput): Prom
     const doubted = doubtfulArrivals(input.lines);
     if (doubted.length > 0)
       invalid('Nothing arrives that warm or that cold: was it read in another unit?', doubted);
+    const unproven = unprovenOrigins(input.lines);
+    if (unproven.length > 0) invalid('Where was it born and raised?', unproven);
     const [supplier] = await tx
       .select()
       .from(t.supplier)
@@ -121,6 +124,9 @@ export const takeDelivery = (app: App, actor: Actor, input: DeliveryInput): Prom
         species: line.species ?? part?.species ?? null,
         count: line.count,
         ageMonthsAtMost: line.ageMonthsAtMost,
+        bornIn: line.origin?.bornIn ?? null,
+        raisedIn: line.origin?.raisedIn ?? null,
+        bse: line.origin?.bse ?? null,
         tradeLot: line.tradeLot,
         slaughteredOn: line.slaughteredOn,
         useBy: [line.useBy, own].filter((d): d is string => d !== null).sort()[0] ?? null,

@@ -1,6 +1,7 @@
 /** Whether what a dish is made of may be served, and by whose word a stop is lifted. */
 import { and, asc, eq, inArray } from 'drizzle-orm';
 import type { Agreement } from '../contract/agreement.ts';
+import { provenBy } from '../contract/lot-origin.ts';
 import { type NamedPart, partOfLot, partsNamedBy } from '../contract/parts-named.ts';
 import type { Problem } from '../contract/problem.ts';
 import type { PartUsed, Place } from '../contract/records.ts';
@@ -130,7 +131,7 @@ export async function partsOfLots(
     if (part === undefined) return [];
     const { species, name } = part;
     const place = kitchen.place as Place;
-    const named = partOfLot(species, name, `lot ${lot.code}`, place, lot.ageMonthsAtMost);
+    const named = partOfLot(species, name, `lot ${lot.code}`, place, provenBy([lot]));
     const asked = { species, part: name, dishId: dish.id };
     return [{ ...named, agreed: agreementFor(answers, asked, named.law.status, today) }];
   });

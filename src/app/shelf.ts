@@ -7,6 +7,7 @@ import { formatQuantity, type UnitSystem } from '../core/units.ts';
 import type { Db } from '../store/store.ts';
 import * as t from '../store/tables.ts';
 import { type Actor, type App, change, kitchenOf, look, type Writing } from './app.ts';
+import { batchOfMove, drawsOf } from './batch-holds.ts';
 import { dayIn } from './civil-day.ts';
 import { nameOf, namesIn } from './dishes.ts';
 import { AppError, notFound } from './errors.ts';
@@ -80,6 +81,7 @@ async function asShelf(
       thawedAt: lot.thawedAt?.toISOString() ?? null,
       byProduct: lot.byProductAt !== null,
       ageMonthsAtMost: lot.ageMonthsAtMost,
+      bse: lot.bse as ShelfLot['bse'],
       blocked: blockedWhy(lot, today),
       cost: lot.cost,
       costPerKg: lot.cost === null || lot.grams <= 0 ? null : lot.cost / (lot.grams / 1000),
@@ -155,13 +157,14 @@ async function readLot(db: Db, app: App, kitchenId: string, lotId: string): Prom
     .where(eq(t.animalTag.lotId, lotId))
     .orderBy(asc(t.animalTag.tag));
   const batches = await db
-    .select({ id: t.batch.id, code: t.batch.code, dishName: t.dish.name })
+    .select({ id: t.batch.id, code: t.batch.code, dishName: t.dish.name, status: t.batch.status })
     .from(t.batchLot)
     .innerJoin(t.batch, eq(t.batch.id, t.batchLot.batchId))
     .innerJoin(t.version, eq(t.version.id, t.batch.versionId))
     .innerJoin(t.dish, eq(t.dish.id, t.version.dishId))
     .where(eq(t.batchLot.lotId, lotId))
     .orderBy(asc(t.batch.startedAt));
+  const drawn = await drawsOf(db, { lotId });
   const dishes =
     shelf.species === null || shelf.partName === null
       ? []
@@ -186,6 +189,8 @@ async function readLot(db: Db, app: App, kitchenId: string, lotId: string): Prom
     tradeLot: row.tradeLot,
     tags: tags.map((x) => x.tag),
     slaughteredOn: row.slaughteredOn,
+    bornIn: row.bornIn,
+    raisedIn: row.raisedIn,
     deliveryId: row.deliveryId,
     moves: moves.map(
       (m): LotMove => ({
@@ -204,7 +209,11 @@ async function readLot(db: Db, app: App, kitchenId: string, lotId: string): Prom
     ),
     ancestors: await kinOf(db, lotId, true),
     descendants: await kinOf(db, lotId, false),
-    batches,
+    batches: batches.map(({ status, ...b }) => ({
+      ...b,
+      open: status === 'open',
+      grams: drawn.find((d) => d.batchId === b.id)?.grams ?? null,
+    })),
     dishes,
     photos: photos.map((p) => p.id),
   };
@@ -256,7 +265,9 @@ export const moveLot = (
     if (same?.lotId === lotId) return readLot(tx, app, kitchen.id, lotId);
     const lot = await lotRow(tx, kitchen.id, lotId);
     const today = dayIn(kitchen.zone, now);
-    const { leftGrams, set } = movedTo(lot, input, today, now);
+    const batchId = input.batchId ?? null;
+    const batch = batchId === null ? null : await batchOfMove(tx, kitchen.id, lotId, batchId);
+    const { leftGrams, set } = movedTo(lot, input, { today, now, batch });
     const record = await writeMove(
       w,
       lot,
@@ -266,6 +277,7 @@ export const moveLot = (
         grams: input.grams,
         leftGrams,
         useBy: input.useBy,
+        batchId,
         reason: input.reason,
         at: new Date(input.at),
       },
@@ -306,8 +318,7 @@ export const moveLot = (
 function movedTo(
   lot: LotRow,
   input: LotMoveInput,
-  today: string,
-  now: Date,
+  { today, now, batch }: { today: string; now: Date; batch: { code: string; heldGrams: number } | null },
 ): { leftGrams: number; set: Partial<typeof t.lot.$inferInsert> } {
   const refuse = (message: string, path: string, found: string, allowed: string): never => {
     throw new AppError('invalid', message, [{ path, found, allowed }]);
@@ -320,7 +331,28 @@ function movedTo(
       ]);
   };
   if (input.what !== 'thrown away' && lot.byProductAt !== null) stop(blockedWhy(lot, today));
+  if (batch !== null && input.what !== 'drawn' && input.what !== 'put back')
+    refuse('No batch has a part in this.', 'batchId', batch.code, 'null');
   switch (input.what) {
+    case 'put back': {
+      if (batch === null)
+        return refuse(
+          'Say which batch gives it back.',
+          'batchId',
+          'nothing',
+          'a batch that drew on this lot',
+        );
+      const g = grams();
+      if (g > batch.heldGrams + 1e-9)
+        refuse(
+          `Batch ${batch.code} does not hold that much of lot ${lot.code}.`,
+          'grams',
+          `${g} g`,
+          `at most ${batch.heldGrams} g`,
+        );
+      if (input.reason.trim() === '') refuse('Say why it comes back.', 'reason', 'nothing', 'a reason');
+      return { leftGrams: Math.min(lot.grams, lot.leftGrams + g), set: {} };
+    }
     case 'drawn': {
       stop(blockedWhy(lot, today));
       const g = grams();

@@ -12,6 +12,7 @@ import {
 } from './breakdown.ts';
 import { Delivery, DeliveryInput, DeliverySummary, PhotoInput, SupplierTrend } from './delivery.ts';
 import { Id, Instant, Note, Text } from './quantities.ts';
+import { Supplier, SupplierChange } from './records.ts';
 import { LotMoveInput, ShelfLot, ShelfLotDetail } from './shelf.ts';
 import { Specification, SpecificationAnswer, SpecificationContent } from './specification.ts';
 import { CarcassBar, YieldsAnswer, YieldsQuery } from './yields.ts';
@@ -27,6 +28,19 @@ const post = <const P extends string, B extends z.ZodType, R extends z.ZodType>(
 ) => ({ method: 'POST', path: `${K}${path}`, summary, body, result, signed: true }) as const;
 
 export const animalOperations = {
+  changeSupplier: {
+    method: 'PUT',
+    path: `${K}/suppliers/:supplierId`,
+    summary: 'Change a supplier’s record; what it was before stands in the journal.',
+    body: SupplierChange,
+    result: Supplier,
+    signed: true,
+  },
+  supplierHistory: get(
+    '/suppliers/:supplierId/history',
+    'What was written of a supplier’s record, newest first.',
+    z.array(z.strictObject({ seq: z.int(), at: Instant, by: z.string(), summary: z.string() })),
+  ),
   specifications: get(
     '/specifications',
     'What is asked of suppliers in writing, with every version.',

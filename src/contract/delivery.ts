@@ -1,5 +1,6 @@
 /** What came, checked point by point against what was asked, and what was decided. */
 import { z } from 'zod';
+import { LotOrigin } from './lot-origin.ts';
 import { celsius, Id, Instant, Minor, Note, Text } from './quantities.ts';
 
 /** Temperature limits differ by what it is. */
@@ -39,6 +40,8 @@ export const DeliveryLine = z.strictObject({
   tradeLot: Text(80).nullable(),
   tags: z.array(Text(60)).max(2_000),
   ageMonthsAtMost: z.number().min(0).max(600).nullable(),
+  /** Left out, or null: the papers say nothing of it. */
+  origin: LotOrigin.nullable().optional(),
   slaughteredOn: CivilDate.nullable(),
   useBy: CivilDate.nullable(),
   cost: Minor.nullable(),

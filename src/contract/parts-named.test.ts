@@ -49,6 +49,6 @@ test('animalNamed reads another animal’s name before a part', () => {
 });
 
 test('a lot of a head of sheep is stopped at an age that nobody has shown', () => {
-  expect(partOfLot('sheep', 'head', 'lot A', 'GB-ENG', null).stops).toBe(true);
-  expect(partOfLot('sheep', 'head', 'lot A', 'GB-ENG', 8).stops).toBe(false);
+  expect(partOfLot('sheep', 'head', 'lot A', 'GB-ENG', { ageMonths: null }).stops).toBe(true);
+  expect(partOfLot('sheep', 'head', 'lot A', 'GB-ENG', { ageMonths: 8 }).stops).toBe(false);
 });

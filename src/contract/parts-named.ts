@@ -4,6 +4,7 @@ import {
   type LawPlace,
   lawOf,
   lawSpeciesOf,
+  type Origin,
   partsNamed,
 } from '../core/properties/parts-law.ts';
 import type { Method } from './steps.ts';
@@ -70,14 +71,14 @@ export function partsNamedBy(
   return found;
 }
 
-/** One part that a lot is of; an age of null is one that nobody has shown. */
+/** One part that a lot is of; an age of null is one that nobody has shown, an origin not said is none proven. */
 export function partOfLot(
   species: string,
   part: string,
   from: string,
   place: LawPlace,
-  ageMonths?: number | null,
+  origin: Origin = {},
 ): NamedPart {
-  const law = lawOf(species, part, place, ageMonths === undefined ? {} : { ageMonths });
+  const law = lawOf(species, part, place, origin);
   return { species, part, law, from, path: 'lots', stops: forbidden.has(law.status) };
 }

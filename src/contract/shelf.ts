@@ -1,12 +1,14 @@
 /** Lots in the house: what is left, until when, what was done with them. */
 import { z } from 'zod';
 import { CivilDate, ProductClass } from './delivery.ts';
+import { BseStanding } from './lot-origin.ts';
 import { Id, Instant, Minor, Note, Text } from './quantities.ts';
 
 export const LotMoveInput = z.strictObject({
   id: Id,
   what: z.enum([
     'drawn',
+    'put back',
     'frozen',
     'thawed',
     'thrown away',
@@ -14,12 +16,14 @@ export const LotMoveInput = z.strictObject({
     'weighed again',
     'use-by shortened',
   ]),
-  /** Drawn or thrown away: how much went. Weighed again: what is left by the scales [g]. */
+  /** Drawn or thrown away: how much went. Put back: how much a batch did not use. Weighed again: what is left by the scales [g]. */
   grams: z.number().min(0).max(10_000_000).nullable(),
   /** Frozen, thawed, use-by shortened: the new last day. */
   useBy: CivilDate.nullable(),
   reason: Note(500),
   at: Instant,
+  /** Drawn: more for an open batch of this lot. Put back: the batch that gives it back. */
+  batchId: Id.nullable().optional(),
 });
 export type LotMoveInput = z.infer<typeof LotMoveInput>;
 
@@ -58,6 +62,8 @@ export const ShelfLot = z.strictObject({
   byProduct: z.boolean(),
   /** The most the animal may be old, as its papers say; null where they do not. */
   ageMonthsAtMost: z.number().nullable(),
+  /** The standing for BSE of where it was born and raised; null: nobody has shown it. */
+  bse: BseStanding.nullable(),
   /** Why nothing may be drawn of it; null when it may. */
   blocked: z.string().nullable(),
   cost: Minor.nullable(),
@@ -72,12 +78,24 @@ export const ShelfLotDetail = z.strictObject({
   tradeLot: z.string().nullable(),
   tags: z.array(z.string()),
   slaughteredOn: CivilDate.nullable(),
+  bornIn: z.string().nullable(),
+  raisedIn: z.string().nullable(),
   deliveryId: Id.nullable(),
   moves: z.array(LotMove),
   /** Up to the animal and down to what was made of it, nearest first. */
   ancestors: z.array(z.strictObject({ id: Id, code: z.string(), what: z.string() })),
   descendants: z.array(z.strictObject({ id: Id, code: z.string(), what: z.string() })),
-  batches: z.array(z.strictObject({ id: Id, code: z.string(), dishName: z.string() })),
+  batches: z.array(
+    z.strictObject({
+      id: Id,
+      code: z.string(),
+      dishName: z.string(),
+      /** Whether it still is open, and may draw more or give back. */
+      open: z.boolean(),
+      /** What it holds of this lot [g]; null where its weight was not written. */
+      grams: z.number().nullable(),
+    }),
+  ),
   /** Dishes whose part this is. */
   dishes: z.array(z.strictObject({ id: Id, name: z.string() })),
   photos: z.array(Id),

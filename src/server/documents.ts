@@ -1,6 +1,5 @@
 /** Printed documents, made from the records at the moment they are asked for. */
 import type { Context, Hono } from 'hono';
-import { listSuppliers } from '../app/animals.ts';
 import { type App, asKitchen, kitchenOf, look } from '../app/app.ts';
 import { getAuthorityRequest } from '../app/authority.ts';
 import { getBatch } from '../app/batches.ts';
@@ -9,6 +8,7 @@ import { AppError } from '../app/errors.ts';
 import { getPhoto } from '../app/photos.ts';
 import { readJournal } from '../app/proof.ts';
 import { specificationOfVersion } from '../app/specifications.ts';
+import { listSuppliers } from '../app/suppliers.ts';
 import { Id } from '../contract/quantities.ts';
 import type { PrintTask } from './printing.ts';
 

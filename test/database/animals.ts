@@ -1,10 +1,10 @@
 /** What the tests of Animals begin with: a supplier, an agreed specification, geese in the house. All invented. */
 import { v7 as uuid } from 'uuid';
-import { addSupplier } from '../../src/app/animals.ts';
 import { askAuthority } from '../../src/app/authority.ts';
 import { startBreakdown } from '../../src/app/breakdowns.ts';
 import { takeDelivery } from '../../src/app/deliveries.ts';
 import { addSpecification, answerSpecification, sendSpecification } from '../../src/app/specifications.ts';
+import { addSupplier } from '../../src/app/suppliers.ts';
 import type { TreeNode } from '../../src/contract/breakdown.ts';
 import type { DeliveryInput, DeliveryLine } from '../../src/contract/delivery.ts';
 import type { SpecificationContent } from '../../src/contract/specification.ts';

@@ -1,12 +1,13 @@
 import { v7 as uuid } from 'uuid';
 import { beforeAll, expect, it } from 'vitest';
-import { addSupplier } from '../../src/app/animals.ts';
 import { finishBreakdown } from '../../src/app/breakdown-finish.ts';
 import { addTree } from '../../src/app/breakdown-trees.ts';
 import { listBreakdowns, startBreakdown, weigh } from '../../src/app/breakdowns.ts';
 import { takeDelivery } from '../../src/app/deliveries.ts';
-import { listShelf } from '../../src/app/shelf.ts';
+import { getLot, listShelf } from '../../src/app/shelf.ts';
+import { addSupplier } from '../../src/app/suppliers.ts';
 import type { TreeNode } from '../../src/contract/breakdown.ts';
+import type { LotOrigin } from '../../src/contract/lot-origin.ts';
 import { delivery, deliveryLine } from './animals.ts';
 import { appOn, openKitchen, type TestKitchen } from './kitchen.ts';
 import { eachStore } from './stores.ts';
@@ -105,5 +106,65 @@ eachStore('risk material in a breakdown', (making) => {
       addTree(k.app, k.actor, { species, name: uuid().slice(-8), nodes: tree(species, 'head', 'shoulder') });
     await expect(keep('mutton')).rejects.toEqual(stopped(/head of mutton/));
     await expect(keep('lamb')).resolves.toBeDefined();
+  });
+
+  it('where it was born and raised shortens the list only where it is shown for every lot, and what is cut carries it on', async () => {
+    const eu = await openKitchen(k.app, 'EU');
+    const supplier = await addSupplier(eu.app, eu.actor, { name: 'Grass (invented)', note: '' });
+    const cow = (origin: LotOrigin | null) =>
+      deliveryLine({
+        what: 'cow',
+        species: 'beef',
+        class: 'red meat',
+        count: 1,
+        grams: 20_000,
+        ageMonthsAtMost: 48,
+        origin,
+      });
+    const take = async (...lines: ReturnType<typeof cow>[]) =>
+      (await takeDelivery(eu.app, eu.actor, delivery(supplier.id, null, lines))).lotIds;
+    const shown: LotOrigin = { bornIn: 'Ireland', raisedIn: 'Ireland', bse: 'negligible' };
+    await expect(take(cow({ ...shown, bornIn: null }))).rejects.toEqual(
+      expect.objectContaining({
+        code: 'invalid',
+        problems: [expect.objectContaining({ path: 'lines[0].origin.bornIn' })],
+      }),
+    );
+    const cut = (lotIds: readonly string[]) =>
+      startBreakdown(eu.app, eu.actor, {
+        id: uuid(),
+        species: 'beef',
+        animals: lotIds.length,
+        nodes: tree('beef', 'backbone', 'brisket'),
+        lots: lotIds.map((lotId) => ({ lotId, grams: 20_000 })),
+        cutterId: null,
+      });
+    for (const second of [null, { ...shown, bse: 'controlled' as const }])
+      await expect(cut(await take(cow(shown), cow(second)))).rejects.toEqual(
+        stopped(/backbone of beef.*prohibited/),
+      );
+    const begun = await cut(await take(cow(shown)));
+    await weigh(eu.app, eu.actor, begun.id, {
+      weighings: ['backbone', 'brisket'].map((n) => ({
+        id: uuid(),
+        node: n,
+        animal: null,
+        grossGrams: 10_000,
+        tareGrams: 0,
+        pieces: null,
+        corrects: null,
+        takenBack: false,
+        at: '2026-11-20T10:00:00.000Z',
+      })),
+    });
+    const done = await finishBreakdown(eu.app, eu.actor, begun.id, {
+      as: 'finished',
+      costBy: 'weight',
+      note: '',
+    });
+    expect(await getLot(eu.app, eu.kitchen.id, done.made[0]!.lotId)).toMatchObject({
+      ...shown,
+      ageMonthsAtMost: 48,
+    });
   });
 });

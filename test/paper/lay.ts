@@ -193,6 +193,7 @@ export function recordOf(batch: DemoBatch): BatchRecordData {
     open: 0,
     out: readings.filter((r) => r.holds === 'out').length,
     method,
+    draws: [],
     lots: batch.lots.map((code) => {
       const delivered = demoKitchen.animals.deliveries.flatMap((d) =>
         d.lines.map((line) => ({ ...line, supplier: d.supplier, at: d.at })),

@@ -65,6 +65,7 @@ const base: Batch = {
   out: 0,
   method: [trim, chill, keep, plate],
   lots: [],
+  draws: [],
   readings: [],
   decisions: [],
   logs: [],

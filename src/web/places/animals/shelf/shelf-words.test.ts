@@ -26,6 +26,7 @@ const lot = (more: Partial<ShelfLot> = {}): ShelfLot => ({
   thawedAt: null,
   byProduct: false,
   ageMonthsAtMost: null,
+  bse: null,
   blocked: null,
   cost: null,
   costPerKg: null,
