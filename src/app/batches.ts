@@ -1,5 +1,5 @@
 /** Batches: made from a signed version, closed only when nothing stands in the way. */
-import { and, asc, desc, eq, inArray, like } from 'drizzle-orm';
+import { and, asc, desc, eq, inArray } from 'drizzle-orm';
 import type { BatchDraw } from '../contract/batch-draws.ts';
 import type { BodyOf } from '../contract/operations.ts';
 import type {
@@ -16,6 +16,7 @@ import type { Db } from '../store/store.ts';
 import * as t from '../store/tables.ts';
 import { asLot } from './animals.ts';
 import { type Actor, type App, change, kitchenOf, look } from './app.ts';
+import { nextCode } from './batch-code.ts';
 import { checkDraws, writeDraws } from './batch-draws.ts';
 import { begunWith, drawsOf } from './batch-holds.ts';
 import { type BatchRecords, outAndDecided, stateOf } from './batch-state.ts';
@@ -23,8 +24,8 @@ import { dayIn } from './civil-day.ts';
 import { dishRow, nameOf, namesIn, versionRow } from './dishes.ts';
 import { AppError, notFound } from './errors.ts';
 import { partsOfLots, partsUsed, stopsOf, unlawful } from './law.ts';
+import { blockedWhy } from './lot-rules.ts';
 import { closingDigest, startDigest } from './record-digests.ts';
-import { blockedWhy } from './shelf.ts';
 
 export type BatchRow = typeof t.batch.$inferSelect;
 
@@ -324,24 +325,6 @@ async function sameBatch(
     (await begunWith(tx, before, input.draws ?? []));
   if (!same) throw new AppError('conflict', 'Another batch already has this id.');
   return readBatch(tx, before);
-}
-
-/** The day in the kitchen's zone and a number: 251125-1. */
-async function nextCode(tx: Db, kitchen: { id: string; zone: string }, now: Date): Promise<string> {
-  const parts = new Intl.DateTimeFormat('en-GB', {
-    timeZone: kitchen.zone,
-    year: '2-digit',
-    month: '2-digit',
-    day: '2-digit',
-  }).formatToParts(now);
-  const of = (type: string) => parts.find((p) => p.type === type)?.value ?? '';
-  const day = `${of('year')}${of('month')}${of('day')}`;
-  const rows = await tx
-    .select({ code: t.batch.code })
-    .from(t.batch)
-    .where(and(eq(t.batch.kitchenId, kitchen.id), like(t.batch.code, `${day}-%`)));
-  const highest = Math.max(0, ...rows.map((row) => Number(row.code.slice(day.length + 1)) || 0));
-  return `${day}-${highest + 1}`;
 }
 
 export const closeBatch = (

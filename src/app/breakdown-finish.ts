@@ -15,8 +15,9 @@ import { checkLaw } from './breakdown-trees.ts';
 import { type BreakdownRow, breakdownRow, lotsOf, moneyOf, readBreakdown } from './breakdowns.ts';
 import { dayIn, plusDays } from './civil-day.ts';
 import { AppError, invalid } from './errors.ts';
+import { blockedWhy } from './lot-rules.ts';
 import { breakdownDigest } from './record-digests.ts';
-import { blockedWhy, writeMove } from './shelf.ts';
+import { writeMove } from './shelf.ts';
 
 export const finishBreakdown = (
   app: App,

@@ -20,8 +20,9 @@ import { checkLaw } from './breakdown-trees.ts';
 import { dayIn } from './civil-day.ts';
 import { nameOf, namesIn } from './dishes.ts';
 import { AppError, invalid, notFound } from './errors.ts';
+import { blockedWhy } from './lot-rules.ts';
 import { weighingDigest } from './record-digests.ts';
-import { blockedWhy, lotRow } from './shelf.ts';
+import { lotRow } from './shelf.ts';
 
 export type BreakdownRow = typeof t.breakdown.$inferSelect;
 type LotRow = typeof t.lot.$inferSelect;
