@@ -13,6 +13,7 @@ import { GentleInput, runGentle } from '../contract/gentle.ts';
 import { GrowInput, LimitsInput, runGrow, runLimits } from '../contract/grow.ts';
 import { JudgeInput, listRules, runJudge } from '../contract/judge.ts';
 import { KeepInput, runKeep } from '../contract/keep.ts';
+import { MixInput, runMix } from '../contract/mix.ts';
 import { runSure } from '../contract/sure.ts';
 import { SureInput, studyOf } from '../contract/sure-input.ts';
 import { runWhich, WhichInput } from '../contract/which.ts';
@@ -112,6 +113,12 @@ export const verbs: Readonly<Record<string, Verb>> = {
       'a breakdown of weighed animals: yields and how sure they are, what is missing, cost of the parts',
     input: CarveInput,
     run: (input) => runCarve(input),
+  },
+  mix: {
+    summary:
+      'a filling as weighed or solved for: what is in it, what it costs, its allergens and list of ingredients',
+    input: MixInput,
+    run: (input) => runMix(input),
   },
   brine: {
     summary: 'one brine on every scale: %, salometer, gravity, Baumé, density, freezing',
