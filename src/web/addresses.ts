@@ -49,6 +49,9 @@ export const at = {
   price: (kitchenId: string, dishId: string) => `/k/${kitchenId}/dishes/${dishId}/price`,
   compare: (kitchenId: string, dishId: string, fromId: string, toId: string) =>
     `/k/${kitchenId}/dishes/${dishId}/compare/${fromId}/${toId}`,
+  ingredients: (kitchenId: string) => `/k/${kitchenId}/dishes/ingredients`,
+  ingredient: (kitchenId: string, ingredientId: string) =>
+    `/k/${kitchenId}/dishes/ingredients/${ingredientId}`,
   rates: (kitchenId: string) => `/k/${kitchenId}/dishes/rates`,
   batch: (kitchenId: string, batchId: string) => `/k/${kitchenId}/line/${batchId}`,
   /** Steps count from 1. */

@@ -47,6 +47,7 @@ const groups: Readonly<Record<string, readonly string[]>> = {
   'the other places': [
     'dishes',
     'dishes/new',
+    'dishes/ingredients',
     'dishes/rates',
     'week',
     'line',

@@ -36,6 +36,7 @@ export function DishList() {
         <div className="stack">
           <h1>Dishes</h1>
           <p className="row not-on-paper">
+            <Link href={at.ingredients(kitchen.id)}>Ingredients</Link>
             <Link href={at.rates(kitchen.id)}>Rates</Link>
           </p>
         </div>

@@ -10,6 +10,12 @@ const PricePage = lazy(async () => ({ default: (await import('./price/price-page
 const ComparePage = lazy(async () => ({
   default: (await import('./compare/compare-page.tsx')).ComparePage,
 }));
+const IngredientsPage = lazy(async () => ({
+  default: (await import('./pantry/ingredients-page.tsx')).IngredientsPage,
+}));
+const IngredientPage = lazy(async () => ({
+  default: (await import('./pantry/ingredient-page.tsx')).IngredientPage,
+}));
 const RatesPage = lazy(async () => ({ default: (await import('./price/rates-page.tsx')).RatesPage }));
 
 const base = '/k/:kitchenId/dishes';
@@ -21,6 +27,12 @@ export function DishesPlace() {
       <Route path={base} component={DishList} />
       <Route path={`${base}/new`}>
         <NewDish />
+      </Route>
+      <Route path={`${base}/ingredients`}>
+        <IngredientsPage />
+      </Route>
+      <Route path={`${base}/ingredients/:ingredientId`}>
+        {(p) => <IngredientPage ingredientId={p.ingredientId} />}
       </Route>
       <Route path={`${base}/rates`}>
         <RatesPage />
