@@ -153,29 +153,37 @@ export const getVersion = (app: App, kitchenId: string, versionId: string): Prom
   );
 
 export const addDish = (app: App, actor: Actor, input: BodyOf<'addDish'>): Promise<Dish> =>
-  change(app, actor, async (w) => {
-    checkIds(input.method);
-    const id = uuid();
-    await checkReferences(w.tx, w.kitchen.id, { id, name: input.name }, input.method);
-    await w.tx.insert(t.dish).values({
-      id,
-      kitchenId: w.kitchen.id,
-      name: input.name,
-      species: input.species,
-      part: input.part,
-      story: input.story,
-      stage: 'idea',
-      createdAt: w.now,
-      updatedAt: w.now,
-    });
-    await begin(w, id, 1, 'The first draft.', input.method, {
-      action: 'began',
-      subject: 'dish',
-      subjectId: id,
-      summary: `Dish ${input.name} begun: ${input.part} of ${input.species}.`,
-    });
-    return readDish(w.tx, w.kitchen.id, id, w.now);
+  change(app, actor, (w) => layDish(w, input, 'The first draft.', 'begun'));
+
+/** A new dish with one draft. */
+export async function layDish(
+  w: Writing,
+  input: BodyOf<'addDish'>,
+  reason: string,
+  how: 'begun' | 'brought in',
+): Promise<Dish> {
+  checkIds(input.method);
+  const id = uuid();
+  await checkReferences(w.tx, w.kitchen.id, { id, name: input.name }, input.method);
+  await w.tx.insert(t.dish).values({
+    id,
+    kitchenId: w.kitchen.id,
+    name: input.name,
+    species: input.species,
+    part: input.part,
+    story: input.story,
+    stage: 'idea',
+    createdAt: w.now,
+    updatedAt: w.now,
   });
+  await begin(w, id, 1, reason, input.method, {
+    action: 'began',
+    subject: 'dish',
+    subjectId: id,
+    summary: `Dish ${input.name} ${how}: ${input.part} of ${input.species}.`,
+  });
+  return readDish(w.tx, w.kitchen.id, id, w.now);
+}
 
 /** A draft with its first save. */
 async function begin(

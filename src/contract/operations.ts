@@ -5,6 +5,7 @@
 import { z } from 'zod';
 import { animalOperations } from './animal-operations.ts';
 import { BatchDraw } from './batch-draws.ts';
+import { exchangeOperations } from './exchange-operations.ts';
 import { machineOperations } from './machines.ts';
 import { pantryOperations } from './pantry-operations.ts';
 import { Id, Instant, Note, Text } from './quantities.ts';
@@ -146,6 +147,7 @@ export const operations = {
   ...animalOperations,
   ...machineOperations,
   ...pantryOperations,
+  ...exchangeOperations,
   ingredients: op({
     method: 'GET',
     path: `${K}/ingredients`,

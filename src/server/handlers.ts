@@ -14,6 +14,7 @@ import { breakdownCosts, getBreakdown, listBreakdowns, startBreakdown, weigh } f
 import { getDelivery, listDeliveries, supplierTrend, takeDelivery } from '../app/deliveries.ts';
 import { dishNumbers } from '../app/dish-numbers.ts';
 import { addDish, getDish, getVersion, listDishes, newVersion, saveVersion } from '../app/dishes.ts';
+import { exportDish, exportRecipe, importDish } from '../app/exchange.ts';
 import {
   addIngredient,
   changeIngredient,
@@ -125,6 +126,9 @@ export function handlersOf({ app, resetDemo }: Around): Handlers {
     setRates: (call) => setRates(app, actor(call), call.body),
     declareRisk: (call) => declareRisk(app, actor(call), call.body),
     withdrawRisk: (call) => withdrawRisk(app, actor(call), call.params.riskId, call.body),
+    exportDish: ({ params, query }) => exportDish(app, params.kitchenId, params.dishId, query),
+    exportRecipe: ({ params, query }) => exportRecipe(app, params.kitchenId, params.dishId, query),
+    importDish: (call) => importDish(app, actor(call), call.body),
     dishes: ({ params }) => listDishes(app, params.kitchenId),
     addDish: (call) => addDish(app, actor(call), call.body),
     dish: ({ params }) => getDish(app, params.kitchenId, params.dishId),
