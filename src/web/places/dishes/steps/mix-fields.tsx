@@ -5,17 +5,21 @@ import { Button } from '../../../parts/button.tsx';
 import { NumberField } from '../../../parts/number-field.tsx';
 import { say } from '../../../parts/toast.tsx';
 import { lineFor } from './known-line.ts';
+import { lineIs } from './line-choices.ts';
 import { MakeIt } from './make-it.tsx';
 import { MixForeseen } from './mix-foreseen.tsx';
 import { MixLineRow } from './mix-line.tsx';
 import { MixScale } from './mix-scale.tsx';
 import { readPasted } from './pasted-lines.ts';
 import type { StepForm } from './step-form.ts';
+import { useTable } from './use-table.ts';
 import './mix.css';
 
 export function MixFields(form: StepForm<StepOf<'mix'>>) {
   const { kitchen, step, set, readOnly } = form;
   const ingredients = useOperation('ingredients', { params: { kitchenId: kitchen.id } });
+  const pantry = useOperation('pantry', { params: { kitchenId: kitchen.id } });
+  const table = useTable();
   const known = ingredients.data ?? [];
   const [fresh, setFresh] = useState<number | null>(null);
   const put = (lines: readonly MixLine[], about: string) => set({ lines: [...lines] }, about);
@@ -62,6 +66,8 @@ export function MixFields(form: StepForm<StepOf<'mix'>>) {
               key={i}
               index={i}
               line={line}
+              dishId={form.dish.id}
+              is={pantry.data === undefined ? null : lineIs(line, pantry.data, (id) => table?.(id)?.name)}
               total={total}
               known={known}
               currency={kitchen.currency}

@@ -6,9 +6,14 @@ import { plainNumber } from '../../../../core/units.ts';
 import { Button } from '../../../parts/button.tsx';
 import { NumberField } from '../../../parts/number-field.tsx';
 import { renamed } from './known-line.ts';
+import { ownFiguresGone } from './line-choices.ts';
+import { LineOfChoice } from './line-of.tsx';
 import { isTable } from './pasted-lines.ts';
 
 export interface MixLineProps {
+  readonly dishId: string;
+  /** What it is by the pantry; null where it points at nothing. */
+  readonly is: string | null;
   readonly index: number;
   readonly line: MixLine;
   readonly total: number;
@@ -68,7 +73,12 @@ export function MixLineRow(props: MixLineProps) {
       <span className="number quiet">{total > 0 ? `${plainNumber((line.g / total) * 100, 1)} %` : ''}</span>
       <span className="mix-made">
         <button type="button" className="mix-known" aria-expanded={open} onClick={() => setOpen(!open)}>
-          {line.composition === undefined ? 'not known: say' : short(line.composition)}
+          {props.is === null ? '' : `${props.is}${line.composition === undefined ? '' : ': '}`}
+          {line.composition !== undefined
+            ? short(line.composition)
+            : props.is === null
+              ? 'not known: say'
+              : ''}
         </button>
         {readOnly ? null : (
           <Button kind="quiet" onPress={props.onRemove} label={`Remove ${line.ingredient}`}>
@@ -90,11 +100,28 @@ export function MixLineRow(props: MixLineProps) {
 
 const nothing: Composition = { water: 0, protein: 0, fat: 0, carbohydrate: 0, fibre: 0, ash: 0 };
 
-function LineDetails({ line, known, currency, readOnly, onChange }: MixLineProps) {
+function LineDetails({ line, dishId, known, currency, readOnly, onChange }: MixLineProps) {
   const sum = line.composition === undefined ? 0 : parts.reduce((s, c) => s + line.composition![c], 0);
   const source = known.find((i) => i.id === line.ingredientId)?.source;
   return (
     <div className="mix-details">
+      {readOnly ? null : (
+        <LineOfChoice line={line} dishId={dishId} onChange={(next) => onChange(next, `of ${next.of?.id}`)} />
+      )}
+      {line.of === undefined ? null : (
+        <p className="quiet small">
+          Composition, price and allergens are the pantry’s as they stand today. What is said here, measured
+          or paid for this dish, goes before them; allergens are added to them.
+          {readOnly ||
+          (line.composition === undefined &&
+            line.salt === undefined &&
+            line.pricePerKg === undefined) ? null : (
+            <Button kind="quiet" onPress={() => onChange(ownFiguresGone(line), 'own figures gone')}>
+              Only the pantry’s figures
+            </Button>
+          )}
+        </p>
+      )}
       <div className="fields">
         {parts.map((c) => (
           <NumberField
@@ -137,7 +164,11 @@ function LineDetails({ line, known, currency, readOnly, onChange }: MixLineProps
         </p>
       ) : null}
       <p className="quiet small">
-        {source === undefined || source === '' ? 'Nobody has said where this composition is from.' : source}
+        {line.of !== undefined && line.composition === undefined
+          ? ''
+          : source === undefined || source === ''
+            ? 'Nobody has said where this composition is from.'
+            : source}
       </p>
     </div>
   );
