@@ -16,6 +16,7 @@ import { KeepInput, runKeep } from '../contract/keep.ts';
 import { MixInput, runMix } from '../contract/mix.ts';
 import { runSure } from '../contract/sure.ts';
 import { SureInput, studyOf } from '../contract/sure-input.ts';
+import { runTaste, TasteInput } from '../contract/taste.ts';
 import { runWhich, WhichInput } from '../contract/which.ts';
 import { openTaskPool } from './task-pool.ts';
 
@@ -139,6 +140,11 @@ export const verbs: Readonly<Record<string, Verb>> = {
     summary: 'which rules a food is held to at a step and a place, and why not the others',
     input: WhichInput,
     run: (input) => runWhich(input),
+  },
+  taste: {
+    summary: 'what a tasting shows and what it does not, and how many tasters it takes',
+    input: TasteInput,
+    run: (input) => runTaste(input),
   },
   rules: {
     summary: 'the rules a log can be judged by; takes no file',

@@ -934,6 +934,54 @@ export const sources: Record<string, Source> = {
     year: 2014,
     remembered: true,
   },
+
+  // Tasting.
+  'iso-4120-2021': {
+    citation: 'ISO 4120:2021. Sensory analysis. Methodology. Triangle test.',
+    year: 2021,
+    remembered: true,
+  },
+  'iso-10399-table-a1': {
+    citation:
+      'GOST ISO 10399-2015. Sensory analysis. Methodology. Duo-trio test. Table A.1: minimum number of correct answers.',
+    year: 2015,
+  },
+  'huss-1995': {
+    citation:
+      'Huss, H. H. (ed.) (1995). Quality and quality changes in fresh fish. FAO Fisheries Technical Paper 348, Rome. Appendix A: triangle test, correct answers needed.',
+    year: 1995,
+    url: 'https://www.fao.org/docrep/v7180e',
+    remembered: true,
+  },
+  'iso-8587-2006': {
+    citation: 'ISO 8587:2006. Sensory analysis. Methodology. Ranking.',
+    year: 2006,
+    remembered: true,
+  },
+  'friedman-1937': {
+    citation:
+      'Friedman, M. (1937). The use of ranks to avoid the assumption of normality implicit in the analysis of variance. Journal of the American Statistical Association 32(200), 675–701.',
+    year: 1937,
+    remembered: true,
+  },
+  'page-1963': {
+    citation:
+      'Page, E. B. (1963). Ordered hypotheses for multiple treatments: a significance test for linear ranks. Journal of the American Statistical Association 58(301), 216–230.',
+    year: 1963,
+    remembered: true,
+  },
+  'clopper-pearson-1934': {
+    citation:
+      'Clopper, C. J. & Pearson, E. S. (1934). The use of confidence or fiducial limits illustrated in the case of the binomial. Biometrika 26(4), 404–413.',
+    year: 1934,
+    remembered: true,
+  },
+  'ennis-1993': {
+    citation:
+      'Ennis, D. M. (1993). The power of sensory discrimination methods. Journal of Sensory Studies 8(4), 353–370.',
+    year: 1993,
+    remembered: true,
+  },
 };
 
 /**
