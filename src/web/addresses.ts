@@ -53,6 +53,7 @@ export const at = {
   ingredient: (kitchenId: string, ingredientId: string) =>
     `/k/${kitchenId}/dishes/ingredients/${ingredientId}`,
   rates: (kitchenId: string) => `/k/${kitchenId}/dishes/rates`,
+  allergens: (kitchenId: string) => `/k/${kitchenId}/dishes/allergens`,
   batch: (kitchenId: string, batchId: string) => `/k/${kitchenId}/line/${batchId}`,
   /** Steps count from 1. */
   batchStep: (kitchenId: string, batchId: string, step: number) => `/k/${kitchenId}/line/${batchId}/${step}`,

@@ -38,6 +38,7 @@ export function DishList() {
           <p className="row not-on-paper">
             <Link href={at.ingredients(kitchen.id)}>Ingredients</Link>
             <Link href={at.rates(kitchen.id)}>Rates</Link>
+            <Link href={at.allergens(kitchen.id)}>Allergens</Link>
           </p>
         </div>
         {dishes.data !== undefined && dishes.data.length > 0 ? add : null}

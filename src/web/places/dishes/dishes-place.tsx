@@ -17,6 +17,9 @@ const IngredientPage = lazy(async () => ({
   default: (await import('./pantry/ingredient-page.tsx')).IngredientPage,
 }));
 const RatesPage = lazy(async () => ({ default: (await import('./price/rates-page.tsx')).RatesPage }));
+const AllergensPage = lazy(async () => ({
+  default: (await import('./label/allergens-page.tsx')).AllergensPage,
+}));
 
 const base = '/k/:kitchenId/dishes';
 
@@ -36,6 +39,9 @@ export function DishesPlace() {
       </Route>
       <Route path={`${base}/rates`}>
         <RatesPage />
+      </Route>
+      <Route path={`${base}/allergens`}>
+        <AllergensPage />
       </Route>
       <Route path={`${base}/:dishId/compare/:fromId/:toId`}>
         {(p) => <ComparePage dishId={p.dishId} fromId={p.fromId} toId={p.toId} />}
