@@ -16,6 +16,7 @@ import { Foreseen } from './foreseen.tsx';
 import { itemsFor, type MixReckoned, mixReckoned } from './mix-reckoned.ts';
 import type { StepForm } from './step-form.ts';
 import { useTable } from './use-table.ts';
+import './mix.css';
 
 export function MixForeseen({ kitchen, step }: StepForm<StepOf<'mix'>>) {
   const pantry = useOperation('pantry', { params: { kitchenId: kitchen.id } });
@@ -84,14 +85,16 @@ const main: readonly Nutrient[] = [
 ];
 
 /** Whether a figure lies in its known-good range, in a word; nothing where none is known. */
-function rangeWord(name: string, value: number | null, percent: boolean): string {
+function rangeWord(name: string, value: readonly [number, number] | null, percent: boolean): string {
   const range = bindRanges.find((r) => r.name === name);
   if (range === undefined || value === null) return '';
   const k = percent ? 100 : 1;
   const span = `${plainNumber((range.low ?? 0) * k, 1)} to ${plainNumber((range.high ?? 0) * k, 1)}${percent ? ' %' : ''}`;
-  const low = range.low !== undefined && value < range.low * k;
-  const high = range.high !== undefined && value > range.high * k;
-  return low ? `under the usual ${span}` : high ? `over the usual ${span}` : `within the usual ${span}`;
+  const low = range.low === undefined ? Number.NEGATIVE_INFINITY : range.low * k;
+  const high = range.high === undefined ? Number.POSITIVE_INFINITY : range.high * k;
+  if (value[1] < low) return `under the usual ${span}`;
+  if (value[0] > high) return `over the usual ${span}`;
+  return value[0] >= low && value[1] <= high ? `within the usual ${span}` : `usual: ${span}`;
 }
 
 function Made({
@@ -107,34 +110,41 @@ function Made({
   if (per100 === null) return null;
   const say = ({ value, atLeast }: Figure, unit: string, digits = 1) =>
     `${atLeast ? 'at least ' : ''}${plainNumber(value, digits)}${unit}`;
-  const ratio = (over: Nutrient, under: Nutrient): number | null => {
-    const a = per100.nutrients[over];
-    const b = per100.nutrients[under];
-    return a.atLeast || b.atLeast || b.value === 0 ? null : a.value / b.value;
+  // Of what is not known, all or nothing may be any one component: the ends between which a ratio lies.
+  const blank = (n: Nutrient) => (got.outcome.nutrients[n].unknown / got.outcome.mass) * 100;
+  const ends = (n: Nutrient): [number, number] => [
+    per100.nutrients[n].value,
+    per100.nutrients[n].value + blank(n),
+  ];
+  const ratio = (over: Nutrient, under: Nutrient): [number, number] | null => {
+    const [a, b] = [ends(over), ends(under)];
+    return b[0] > 0 ? [a[0] / b[1], a[1] / b[0]] : null;
+  };
+  const between = (span: [number, number] | null, unit: string, digits: number): string => {
+    if (span === null) return 'not known';
+    const [low, high] = span.map((x) => plainNumber(x, digits));
+    if (low === high) return `${low}${unit}`;
+    return span[1] > 2 * span[0] ? 'not known' : `${low} to ${high}${unit}`;
   };
   const wetness = ratio('water', 'protein');
   const fatness = ratio('fat', 'protein');
-  const salt = per100.nutrients.salt;
+  const salts = ends('salt');
+  const [dry, wet] = ends('water');
+  const phase: [number, number] | null =
+    dry > 0 ? [(100 * salts[0]) / (salts[0] + wet), (100 * salts[1]) / (salts[1] + dry)] : null;
   const rows: [string, string, string][] = [
     ...main.map((n): [string, string, string] => [
       n,
       say(per100.nutrients[n], ' %'),
-      n === 'fat' && !per100.nutrients.fat.atLeast ? rangeWord('fat', per100.nutrients.fat.value, true) : '',
+      n === 'fat' ? rangeWord('fat', ends('fat'), true) : '',
     ]),
-    ['salt', say(salt, ' %', 2), salt.atLeast ? '' : rangeWord('salt', salt.value, true)],
-    [
-      'salt in its water',
-      got.waterPhaseSalt === null ? 'not known' : `${plainNumber(got.waterPhaseSalt * 100, 2)} %`,
-      '',
-    ],
+    ['salt', between(salts, ' %', 2), rangeWord('salt', salts, true)],
+    ['salt in its water', between(phase, ' %', 2), ''],
     ['water activity', got.waterActivity === null ? 'not known' : plainNumber(got.waterActivity, 3), ''],
-    [
-      'water to protein',
-      wetness === null ? 'not known' : `${plainNumber(wetness, 2)} : 1`,
-      rangeWord('water to protein', wetness, false),
-    ],
-    ['fat to protein', fatness === null ? 'not known' : `${plainNumber(fatness, 2)} : 1`, ''],
-    ['energy, 100 g', `${say(per100.energyKj, ' kJ', 0)}, ${say(per100.energyKcal, ' kcal', 0)}`, ''],
+    ['water to protein', between(wetness, ' : 1', 2), rangeWord('water to protein', wetness, false)],
+    ['fat to protein', between(fatness, ' : 1', 2), ''],
+    ['energy, 100 g', say(per100.energyKj, ' kJ', 0), ''],
+    ['the same in kcal', say(per100.energyKcal, ' kcal', 0), ''],
   ];
   return (
     <>
@@ -143,9 +153,11 @@ function Made({
         <tbody>
           {rows.map(([what, value, range]) => (
             <tr key={what}>
-              <th scope="row">{what}</th>
+              <th scope="row">
+                {what}
+                {range === '' ? null : <span className="mix-range small quiet">{range}</span>}
+              </th>
               <td className="number">{value}</td>
-              <td className="small quiet">{range}</td>
             </tr>
           ))}
         </tbody>
