@@ -97,7 +97,7 @@ export function LineOfChoice({ line, dishId, onChange }: LineOfProps) {
                     aria-pressed={line.of?.kind === c.of.kind && line.of.id === c.of.id}
                     onClick={() => take(c)}
                   >
-                    {c.name}
+                    <span>{c.name}</span>
                     <span className="small quiet">{besides(c)}</span>
                   </button>
                 </li>
