@@ -8,6 +8,7 @@ import { Button } from '../../parts/button.tsx';
 import { TextField } from '../../parts/field.tsx';
 import { SceneView } from '../../pictures/SceneView.tsx';
 import { startingMethods } from './bench/new-step.ts';
+import { BringIn } from './bring-in.tsx';
 
 const species = ['pig', 'goose', 'duck', 'chicken', 'sheep', 'goat', 'rabbit', 'calf', 'ox'];
 
@@ -40,71 +41,77 @@ export function NewDish() {
   };
   const ofAnimal = (parts.data ?? []).filter((p) => animal === '' || p.species === animal).map((p) => p.name);
   return (
-    <form className="page stack-wide" onSubmit={(e) => e.preventDefault()}>
-      <h1>Add a dish</h1>
-      <section className="stack measure">
-        <TextField
-          label="Name"
-          value={name}
-          onChange={setName}
-          maxLength={120}
-          autoFocus
-          error={missing(name, 'Give it a name; it can stand on the menu later.')}
-        />
-        <div className="fields">
+    <div className="page stack-wide">
+      <form className="stack-wide" onSubmit={(e) => e.preventDefault()}>
+        <h1>Add a dish</h1>
+        <section className="stack measure">
           <TextField
-            label="Animal"
-            value={animal}
-            onChange={setAnimal}
-            maxLength={40}
-            suggestions={[...new Set([...(parts.data ?? []).map((p) => p.species), ...species])]}
-            error={missing(animal, 'Which animal? The law is read by it.')}
+            label="Name"
+            value={name}
+            onChange={setName}
+            maxLength={120}
+            autoFocus
+            error={missing(name, 'Give it a name; it can stand on the menu later.')}
           />
-          <TextField
-            label="Part"
-            value={part}
-            onChange={setPart}
-            maxLength={80}
-            suggestions={[...new Set(ofAnimal)]}
-            error={missing(part, 'Which part? The law is read by it.')}
-            hint="By the name the trade uses."
-          />
-        </div>
-        <TextField label="What it is to be" value={story} onChange={setStory} maxLength={1_000} lines={3} />
-      </section>
-      <fieldset>
-        <legend>
-          <h2>Begin from</h2>
-        </legend>
-        <ul className="starts measure">
-          {startingMethods.map((s) => (
-            <li key={s.id}>
-              <label className="start">
-                <input type="radio" name="start" checked={s.id === start} onChange={() => setStart(s.id)} />
-                <span>
-                  <strong>{s.name}.</strong> <span className="quiet">{s.what}</span>
-                </span>
-                {s.id === 'blank' ? null : (
-                  <span className="dish-ribbon">
-                    <SceneView
-                      scene={methodRibbonScene(s.method(kitchen.place), { width: 520, small: true })}
-                      table="none"
-                    />
+          <div className="fields">
+            <TextField
+              label="Animal"
+              value={animal}
+              onChange={setAnimal}
+              maxLength={40}
+              suggestions={[...new Set([...(parts.data ?? []).map((p) => p.species), ...species])]}
+              error={missing(animal, 'Which animal? The law is read by it.')}
+            />
+            <TextField
+              label="Part"
+              value={part}
+              onChange={setPart}
+              maxLength={80}
+              suggestions={[...new Set(ofAnimal)]}
+              error={missing(part, 'Which part? The law is read by it.')}
+              hint="By the name the trade uses."
+            />
+          </div>
+          <TextField label="What it is to be" value={story} onChange={setStory} maxLength={1_000} lines={3} />
+        </section>
+        <fieldset>
+          <legend>
+            <h2>Begin from</h2>
+          </legend>
+          <ul className="starts measure">
+            {startingMethods.map((s) => (
+              <li key={s.id}>
+                <label className="start">
+                  <input type="radio" name="start" checked={s.id === start} onChange={() => setStart(s.id)} />
+                  <span>
+                    <strong>{s.name}.</strong> <span className="quiet">{s.what}</span>
                   </span>
-                )}
-              </label>
-            </li>
-          ))}
-        </ul>
-        <p className="quiet small measure">
-          The numbers in them are somewhere to begin, common practice without a source. Change every one.
-        </p>
-      </fieldset>
-      <div className="row">
-        <Button kind="strong" type="submit" onPress={begin} busy="Laying out…">
-          Put it on the bench
-        </Button>
-      </div>
-    </form>
+                  {s.id === 'blank' ? null : (
+                    <span className="dish-ribbon">
+                      <SceneView
+                        scene={methodRibbonScene(s.method(kitchen.place), { width: 520, small: true })}
+                        table="none"
+                      />
+                    </span>
+                  )}
+                </label>
+              </li>
+            ))}
+          </ul>
+          <p className="quiet small measure">
+            The numbers in them are somewhere to begin, common practice without a source. Change every one.
+          </p>
+        </fieldset>
+        <div className="row">
+          <Button kind="strong" type="submit" onPress={begin} busy="Laying out…">
+            Put it on the bench
+          </Button>
+        </div>
+      </form>
+      <section className="bench-rule stack" aria-labelledby="bring-in">
+        <h2 id="bring-in">Bring in a dish</h2>
+        <BringIn kitchen={kitchen} />
+      </section>
+    </div>
   );
 }

@@ -14,6 +14,7 @@ import { Problem } from '../../../parts/problem.tsx';
 import { say } from '../../../parts/toast.tsx';
 import { Verdict } from '../../../parts/verdict.tsx';
 import { stopsLine } from '../law-fold.tsx';
+import { TakeAway } from '../take-away.tsx';
 import { Evidence } from './evidence.tsx';
 import { settleAll } from './settle.ts';
 import type { Bench } from './use-bench.ts';
@@ -60,6 +61,7 @@ export function Versions({ kitchen, dish, version, bench }: VersionsProps) {
           </Link>
         )}
       </div>
+      <TakeAway kitchenId={kitchen.id} dish={dish} version={version} />
       <h3>All versions</h3>
       <ol className="version-list" reversed>
         {[...dish.versions].reverse().map((v) => (
