@@ -950,8 +950,7 @@ export const sources: Record<string, Source> = {
     citation:
       'Huss, H. H. (ed.) (1995). Quality and quality changes in fresh fish. FAO Fisheries Technical Paper 348, Rome. Appendix A: triangle test, correct answers needed.',
     year: 1995,
-    url: 'https://www.fao.org/docrep/v7180e',
-    remembered: true,
+    url: 'https://www.fao.org/4/v7180e/V7180E0j.htm',
   },
   'iso-8587-2006': {
     citation: 'ISO 8587:2006. Sensory analysis. Methodology. Ranking.',
