@@ -27,6 +27,13 @@ export function AllergensPage() {
   }, [dishes.data, numbers.data, pantry.data, kitchen.place]);
   const error = dishes.error ?? numbers.error ?? pantry.error;
   const columns = matrixColumns(kitchen.place);
+  const caution = (
+    <>
+      {pantry.data?.day}. Not known is never none: ask before you serve. Read from what is weighed into a mix
+      or trimmed; what is brushed on, coated with, fried in or served beside it counts only where it is a
+      line. Look at every label; equipment and hands may add others. {deference(kitchen.place)}
+    </>
+  );
   return (
     <article className="page stack-wide allergens">
       <header className="stack">
@@ -66,8 +73,9 @@ export function AllergensPage() {
       ) : null}
       {rows === null || rows.length === 0 ? null : (
         <>
+          <p className="measure not-on-paper">{caution}</p>
           <p className="not-on-paper">
-            <button type="button" onClick={() => window.print()}>
+            <button type="button" className="button" onClick={() => window.print()}>
               Print for the pass
             </button>
           </p>
@@ -85,12 +93,7 @@ export function AllergensPage() {
               </thead>
               <tfoot>
                 <tr>
-                  <td colSpan={columns.length + 1}>
-                    {pantry.data?.day}. Not known is never none: ask before you serve. Read from what is
-                    weighed into a mix or trimmed; what is brushed on, coated with, fried in or served beside
-                    it counts only where it is a line. Look at every label; equipment and hands may add
-                    others. {deference(kitchen.place)}
-                  </td>
+                  <td colSpan={columns.length + 1}>{caution}</td>
                 </tr>
               </tfoot>
               <tbody>
