@@ -85,6 +85,7 @@ export const RinseStep = z.strictObject({
 
 /** What was done to the alcohol: the treatments of the published table. */
 export const AlcoholTreatment = z.enum(alcoholTreatments);
+export type AlcoholTreatment = z.infer<typeof AlcoholTreatment>;
 
 export const MixLine = z.strictObject({
   ingredient: Text(),

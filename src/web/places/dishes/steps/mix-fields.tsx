@@ -6,10 +6,11 @@ import { NumberField } from '../../../parts/number-field.tsx';
 import { say } from '../../../parts/toast.tsx';
 import { lineFor } from './known-line.ts';
 import { lineIs } from './line-choices.ts';
+import { meatOf, weightMeant } from './line-meant.tsx';
 import { MakeIt } from './make-it.tsx';
 import { MixForeseen } from './mix-foreseen.tsx';
 import { MixLineRow } from './mix-line.tsx';
-import { MixScale } from './mix-scale.tsx';
+import { MixScale, piecesWritten } from './mix-scale.tsx';
 import { readPasted } from './pasted-lines.ts';
 import type { StepForm } from './step-form.ts';
 import { useTable } from './use-table.ts';
@@ -22,7 +23,17 @@ export function MixFields(form: StepForm<StepOf<'mix'>>) {
   const table = useTable();
   const known = ingredients.data ?? [];
   const [fresh, setFresh] = useState<number | null>(null);
-  const put = (lines: readonly MixLine[], about: string) => set({ lines: [...lines] }, about);
+  const pieces = piecesWritten(form.method, step);
+  // A line that is so many per cent of the meat follows the meat.
+  const put = (lines: readonly MixLine[], about: string) =>
+    set(
+      {
+        lines: lines.map((l) =>
+          l.amount?.by === 'pct of the meat' ? weightMeant(l, meatOf(lines), pieces) : l,
+        ),
+      },
+      about,
+    );
   const total = step.lines.reduce((sum, l) => sum + l.g, 0);
 
   const add = (after = step.lines.length - 1) => {
@@ -72,6 +83,8 @@ export function MixFields(form: StepForm<StepOf<'mix'>>) {
               known={known}
               currency={kitchen.currency}
               readOnly={readOnly}
+              meatG={meatOf(step.lines)}
+              pieces={pieces}
               fresh={fresh === i}
               onChange={(next, about) =>
                 put(

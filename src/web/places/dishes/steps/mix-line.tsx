@@ -7,6 +7,7 @@ import { Button } from '../../../parts/button.tsx';
 import { NumberField } from '../../../parts/number-field.tsx';
 import { renamed } from './known-line.ts';
 import { ownFiguresGone } from './line-choices.ts';
+import { LineMeant, without } from './line-meant.tsx';
 import { LineOfChoice } from './line-of.tsx';
 import { isTable } from './pasted-lines.ts';
 
@@ -21,6 +22,10 @@ export interface MixLineProps {
   readonly currency: string;
   readonly readOnly: boolean;
   readonly fresh: boolean;
+  /** Of the lines that count as meat [g]. */
+  readonly meatG: number;
+  /** Pieces that the mix as written makes. */
+  readonly pieces: number | null;
   readonly onChange: (line: MixLine, about: string) => void;
   readonly onRemove: () => void;
   readonly onEnter: () => void;
@@ -67,7 +72,8 @@ export function MixLineRow(props: MixLineProps) {
         low={0}
         high={1_000_000}
         readOnly={readOnly}
-        onChange={(g) => g !== null && props.onChange({ ...line, g }, 'weight')}
+        // What is weighed by hand is no longer a share of the meat or a weight for each piece.
+        onChange={(g) => g !== null && props.onChange({ ...without(line, 'amount'), g }, 'weight')}
         onEnter={props.onEnter}
       />
       <span className="number quiet">{total > 0 ? `${plainNumber((line.g / total) * 100, 1)} %` : ''}</span>
@@ -100,7 +106,7 @@ export function MixLineRow(props: MixLineProps) {
 
 const nothing: Composition = { water: 0, protein: 0, fat: 0, carbohydrate: 0, fibre: 0, ash: 0 };
 
-function LineDetails({ line, dishId, known, currency, readOnly, onChange }: MixLineProps) {
+function LineDetails({ line, dishId, known, currency, readOnly, meatG, pieces, onChange }: MixLineProps) {
   const sum = line.composition === undefined ? 0 : parts.reduce((s, c) => s + line.composition![c], 0);
   const source = known.find((i) => i.id === line.ingredientId)?.source;
   return (
@@ -122,6 +128,7 @@ function LineDetails({ line, dishId, known, currency, readOnly, onChange }: MixL
           )}
         </p>
       )}
+      <LineMeant line={line} readOnly={readOnly} meatG={meatG} pieces={pieces} onChange={onChange} />
       <div className="fields">
         {parts.map((c) => (
           <NumberField

@@ -3,7 +3,7 @@ import { useMemo, useState } from 'react';
 import { isCuringSalt } from '../../../../contract/make-it.ts';
 import type { Pantry } from '../../../../contract/pantry-answer.ts';
 import { lineOf } from '../../../../contract/pantry-reckon.ts';
-import type { MixLine, StepOf } from '../../../../contract/steps.ts';
+import type { Method, MixLine, StepOf } from '../../../../contract/steps.ts';
 import { piecesFrom } from '../../../../core/filling/casing.ts';
 import { type ScaledLine, type ScaleTo, scaleMix } from '../../../../core/filling/scale.ts';
 import { saltTolerance, weighed } from '../../../../core/filling/weighing.ts';
@@ -47,6 +47,14 @@ export function scaledLines(lines: readonly MixLine[], pantry: Pantry | undefine
   }));
 }
 
+/** Pieces that the mix as written makes, by the fill step after it; null where none says. */
+export function piecesWritten(method: Method, step: Pick<StepOf<'mix'>, 'id' | 'lines'>): number | null {
+  const total = step.lines.reduce((sum, l) => sum + l.g, 0);
+  const fill = method.slice(method.findIndex((s) => s.id === step.id)).find((s) => s.kind === 'fill');
+  if (fill?.kind !== 'fill' || fill.gramsPerPiece <= 0 || total === 0) return null;
+  return fill.pieces ?? piecesFrom(total / 1000, fill.gramsPerPiece / 1000).pieces;
+}
+
 export function MixScale({ kitchen, method, step, set, readOnly }: StepForm<StepOf<'mix'>>) {
   const [open, setOpen] = useState(false);
   const [by, setBy] = useState<By>('pieces');
@@ -54,11 +62,7 @@ export function MixScale({ kitchen, method, step, set, readOnly }: StepForm<Step
   const [grams, setGrams] = useState<number | null>(null);
   const pantry = useOperation('pantry', { params: { kitchenId: kitchen.id } });
   const total = step.lines.reduce((sum, l) => sum + l.g, 0);
-  const fill = method.slice(method.findIndex((s) => s.id === step.id)).find((s) => s.kind === 'fill');
-  const written =
-    fill?.kind !== 'fill' || fill.gramsPerPiece <= 0 || total === 0
-      ? null
-      : (fill.pieces ?? piecesFrom(total / 1000, fill.gramsPerPiece / 1000).pieces);
+  const written = piecesWritten(method, step);
   const answer = useMemo(() => {
     const to: ScaleTo | null =
       by === 'scarcest'
