@@ -76,7 +76,7 @@ function List({
     <section className="stack">
       <h2>{title}</h2>
       <ScrollAcross label="Table: breakdowns">
-        <table>
+        <table className="animals-wide">
           <thead>
             <tr>
               <th scope="col">Animals</th>

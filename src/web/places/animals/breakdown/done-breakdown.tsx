@@ -14,6 +14,7 @@ import { moment } from '../../../parts/moment.ts';
 import { money } from '../../../parts/money.ts';
 import { ScrollAcross } from '../../../parts/scroll-across.tsx';
 import { useWidth } from '../../../pictures/use-width.ts';
+import { dayText } from '../shelf/civil.ts';
 import { BreakdownHead } from './breakdown-head.tsx';
 
 const ruleWords = {
@@ -62,7 +63,7 @@ export function DoneBreakdown({ breakdown }: { readonly breakdown: Breakdown }) 
         />
       )}
       <ScrollAcross label="Table: what came out">
-        <table>
+        <table className="animals-wide">
           <caption>What came out</caption>
           <thead>
             <tr>
@@ -94,7 +95,7 @@ export function DoneBreakdown({ breakdown }: { readonly breakdown: Breakdown }) 
                     ) : (
                       <>
                         {lot.code}
-                        {lot.useBy === null ? ', last day not known' : `, until ${lot.useBy}`}
+                        {lot.useBy === null ? ', last day not known' : `, until ${dayText(lot.useBy)}`}
                       </>
                     )}
                   </td>

@@ -17,6 +17,7 @@ import { NumberField, unsettledIn } from '../../../parts/number-field.tsx';
 import { Problem } from '../../../parts/problem.tsx';
 import { say } from '../../../parts/toast.tsx';
 import { usePersonId } from '../../../person.ts';
+import { dayText } from '../shelf/civil.ts';
 import { TreeLayout } from './tree-layout.tsx';
 import './breakdown.css';
 
@@ -138,7 +139,7 @@ export function StartBreakdown() {
               <li key={lot.id} className={lot.blocked === null ? '' : 'quiet'}>
                 {lot.blocked === null && !other ? (
                   <Tick
-                    label={`${lot.code}: ${lot.what}, ${formatQuantity(lot.leftGrams, 'mass', kitchen.units)}${lot.useBy === null ? '' : `, until ${lot.useBy}`}`}
+                    label={`${lot.code}: ${lot.what}, ${formatQuantity(lot.leftGrams, 'mass', kitchen.units)}${lot.useBy === null ? '' : `, until ${dayText(lot.useBy)}`}`}
                     value={on}
                     onChange={(v) => toggle(lot, v)}
                   />

@@ -10,7 +10,8 @@ import { moment } from '../../../parts/moment.ts';
 import { money } from '../../../parts/money.ts';
 import { Problem } from '../../../parts/problem.tsx';
 import { Verdict } from '../../../parts/verdict.tsx';
-import { decided, metState, pointsWords } from './delivery-words.ts';
+import { dayText } from '../shelf/civil.ts';
+import { countWords, decided, metState, pointsWords } from './delivery-words.ts';
 import { useKeptPhotos } from './kept-photos.ts';
 
 /** A delivery as it was decided: what became lots, what was found, point by point. */
@@ -63,16 +64,16 @@ export function DeliveryPage({ deliveryId }: { readonly deliveryId: string }) {
                 </p>
                 <p>
                   {formatQuantity(l.grams, 'mass', kitchen.units)}
-                  {l.count === null ? '' : `, ${l.count}`},{' '}
+                  {l.count === null ? '' : `, ${countWords(l.kind, l.count)}`},{' '}
                   {l.arrivalC === null
                     ? 'temperature not measured'
                     : formatQuantity(l.arrivalC, 'temperature', kitchen.units)}
                   {l.arrivalCMeant ? ' (said twice)' : ''}
                   {l.frozen ? ', frozen' : ''}
                   {l.tradeLot === null ? '' : `, their lot ${l.tradeLot}`}
-                  {l.useBy === null ? '' : `, use by ${l.useBy}`}
+                  {l.useBy === null ? '' : `, use by ${dayText(l.useBy)}`}
                   {l.cost === null ? '' : `, ${money(l.cost, kitchen.currency)}`}
-                  {l.tags.length === 0 ? '' : `, ${l.tags.length} tags`}
+                  {l.tags.length === 0 ? '' : `, ${l.tags.length} ${l.tags.length === 1 ? 'tag' : 'tags'}`}
                 </p>
                 {lot === undefined ? (
                   <p>

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { decided, metState, pointsWords } from './delivery-words.ts';
+import { countWords, decided, metState, pointsWords } from './delivery-words.ts';
 
 const of = (
   decision: 'accepted' | 'accepted with deviation' | 'refused',
@@ -20,4 +20,11 @@ test('only what was looked at and measured in full is shown as well', () => {
 test('words', () => {
   expect(metState('not looked at')).toBe('unknown');
   expect(pointsWords({ pointsMet: 0, pointsAsked: 0 })).toBe('nothing was asked in writing');
+});
+
+test('a count carries its word, in the singular for one', () => {
+  expect(countWords('whole', 6)).toBe('6 animals');
+  expect(countWords('whole', 1)).toBe('1 animal');
+  expect(countWords('part', 12)).toBe('12 pieces');
+  expect(countWords('other', 1)).toBe('1 piece');
 });

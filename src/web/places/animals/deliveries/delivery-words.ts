@@ -23,3 +23,9 @@ export const metState = (met: DeliveryCheck['met']): VerdictState =>
 
 export const pointsWords = (d: Pick<DeliverySummary, 'pointsMet' | 'pointsAsked'>): string =>
   d.pointsAsked === 0 ? 'nothing was asked in writing' : `${d.pointsMet} of ${d.pointsAsked} points met`;
+
+/** `6 animals`, `1 piece`: what was counted stands beside the number. */
+export const countWords = (kind: 'whole' | 'part' | 'other', count: number): string => {
+  const one = kind === 'whole' ? 'animal' : 'piece';
+  return `${count} ${count === 1 ? one : `${one}s`}`;
+};

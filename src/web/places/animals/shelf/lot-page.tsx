@@ -253,7 +253,7 @@ function Moves({ lot }: { readonly lot: ShelfLotDetail }) {
     <section className="stack">
       <h3>What was done with it</h3>
       <ScrollAcross label="Table: what was done with it">
-        <table>
+        <table className="animals-wide">
           <thead>
             <tr>
               <th scope="col">When</th>

@@ -28,6 +28,7 @@ import {
   standingWords,
   wantedLots,
 } from './shelf-words.ts';
+import { usePrinting } from './use-printing.ts';
 
 const PAGE = 80;
 
@@ -103,7 +104,9 @@ function OnTheShelf({
   const [species, setSpecies] = useState('');
   const [part, setPart] = useState('');
   const [standing, setStanding] = useState<Standing | ''>('');
-  const [shown, setShown] = useState(PAGE);
+  const [sought, setShown] = useState(PAGE);
+  const printing = usePrinting();
+  const shown = printing ? Number.POSITIVE_INFINITY : sought;
   const today = dayIn(kitchen.zone, new Date());
   const wanted = wantedLots(lots, { asked, species, part, standing });
   const grams = wanted.reduce((sum, l) => sum + (l.byProduct ? 0 : l.leftGrams), 0);
@@ -171,7 +174,7 @@ function OnTheShelf({
       </ol>
       {shown < wanted.length ? (
         <div className="row">
-          <Button onPress={() => setShown(shown + PAGE)}>
+          <Button onPress={() => setShown(sought + PAGE)}>
             Show {Math.min(PAGE, wanted.length - shown)} more
           </Button>
           <span className="quiet">
