@@ -66,4 +66,17 @@ test('an ingredient is added, priced and its label looked at; a mix is made for 
   await accessible(page, 'a mix for fewer');
   await scale.getByRole('button', { name: 'Write it so' }).click();
   await expect(page.getByLabel('Weight of Hock meat')).toHaveValue('490');
+
+  await page.getByRole('button', { name: 'Paste a list…' }).click();
+  const list = page.getByRole('dialog', { name: 'A list of ingredients' });
+  await list
+    .getByRole('textbox', { name: 'As you would write it' })
+    .fill('200 g chicken liver, 2 egg whites, a few olives');
+  await expect(list.getByText(/2 egg whites/).first()).toBeVisible();
+  await expect(list.getByText(/No weight, so not taken:/)).toContainText('olives');
+  await accessible(page, 'a pasted list');
+  await list.getByRole('button', { name: 'Take these 2 lines' }).click();
+  await expect(page.getByLabel(/^Weight of .*chicken.*liver/i)).toHaveValue('200');
+  await page.setViewportSize({ width: 390, height: 844 });
+  await expect(async () => fits(page, 'the mix step at 390 px')).toPass({ timeout: 5_000 });
 });

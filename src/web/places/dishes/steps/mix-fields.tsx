@@ -4,14 +4,13 @@ import { useOperation } from '../../../api.ts';
 import { Button } from '../../../parts/button.tsx';
 import { NumberField } from '../../../parts/number-field.tsx';
 import { say } from '../../../parts/toast.tsx';
-import { lineFor } from './known-line.ts';
 import { lineIs } from './line-choices.ts';
 import { meatOf, weightMeant } from './line-meant.tsx';
 import { MakeIt } from './make-it.tsx';
 import { MixForeseen } from './mix-foreseen.tsx';
 import { MixLineRow } from './mix-line.tsx';
 import { MixScale, piecesWritten } from './mix-scale.tsx';
-import { readPasted } from './pasted-lines.ts';
+import { PasteList } from './paste-list.tsx';
 import type { StepForm } from './step-form.ts';
 import { useTable } from './use-table.ts';
 import './mix.css';
@@ -22,6 +21,7 @@ export function MixFields(form: StepForm<StepOf<'mix'>>) {
   const pantry = useOperation('pantry', { params: { kitchenId: kitchen.id } });
   const table = useTable();
   const known = ingredients.data ?? [];
+  const [pasted, setPasted] = useState<{ readonly text: string; readonly at: number } | null>(null);
   const [fresh, setFresh] = useState<number | null>(null);
   const pieces = piecesWritten(form.method, step);
   // A line that is so many per cent of the meat follows the meat.
@@ -45,21 +45,17 @@ export function MixFields(form: StepForm<StepOf<'mix'>>) {
     put(lines, 'add line');
     setFresh(after + 1);
   };
-  const paste = (text: string, at: number) => {
-    const { lines, left } = readPasted(text, kitchen.units);
-    if (lines.length === 0) {
-      say('No line of what was pasted has a name and a weight.');
-      return;
-    }
-    const made = lines.map((l) => lineFor(l.ingredient, l.g, known));
+  const take = (lines: readonly MixLine[], left: readonly string[], at: number) => {
+    // A line that was only begun makes room for the list.
     const before = step.lines
       .slice(0, at)
-      .concat(step.lines[at]?.g === 0 ? [] : step.lines.slice(at, at + 1));
-    put([...before, ...made, ...step.lines.slice(at + 1)], 'paste');
+      .concat(step.lines[at] === undefined || step.lines[at].g === 0 ? [] : [step.lines[at]]);
+    put([...before, ...lines, ...step.lines.slice(at + 1)], 'paste');
+    setPasted(null);
     say(
       left.length === 0
-        ? `${lines.length} lines pasted.`
-        : `${lines.length} lines pasted. Not understood: ${left.join(' · ')}`,
+        ? `${lines.length} lines taken.`
+        : `${lines.length} lines taken. Without a weight, so left: ${left.join(' · ')}`,
     );
   };
   return (
@@ -99,16 +95,15 @@ export function MixFields(form: StepForm<StepOf<'mix'>>) {
                 )
               }
               onEnter={() => add(i)}
-              onPaste={(text) => paste(text, i)}
+              onPaste={(text) => setPasted({ text, at: i })}
             />
           ))}
         </ol>
         {readOnly ? null : (
           <p className="row">
             <Button onPress={() => add()}>Add a line</Button>
-            <span className="quiet small">
-              Enter adds the next; a table pasted from a spreadsheet becomes lines.
-            </span>
+            <Button onPress={() => setPasted({ text: '', at: step.lines.length })}>Paste a list…</Button>
+            <span className="quiet small">Enter adds the next line.</span>
           </p>
         )}
       </div>
@@ -124,6 +119,16 @@ export function MixFields(form: StepForm<StepOf<'mix'>>) {
           hint="Cold, so that it binds: common practice, no source."
         />
       </div>
+      {pasted === null ? null : (
+        <PasteList
+          start={pasted.text}
+          units={kitchen.units}
+          pantry={pantry.data}
+          dishId={form.dish.id}
+          onTake={(lines, left) => take(lines, left, pasted.at)}
+          onClose={() => setPasted(null)}
+        />
+      )}
       <MakeIt {...form} />
       <MixScale {...form} />
       <MixForeseen {...form} />

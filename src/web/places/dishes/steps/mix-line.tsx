@@ -9,7 +9,6 @@ import { renamed } from './known-line.ts';
 import { ownFiguresGone } from './line-choices.ts';
 import { LineMeant, without } from './line-meant.tsx';
 import { LineOfChoice } from './line-of.tsx';
-import { isTable } from './pasted-lines.ts';
 
 export interface MixLineProps {
   readonly dishId: string;
@@ -36,6 +35,9 @@ const parts = ['water', 'protein', 'fat', 'carbohydrate', 'fibre', 'ash'] as con
 const short = (c: Composition) =>
   `${plainNumber(c.water * 100, 0)} % water, ${plainNumber(c.protein * 100, 0)} % protein, ${plainNumber(c.fat * 100, 0)} % fat`;
 
+/** Whether a paste is a list rather than a word: more than one line, a tab, or an amount behind a comma. */
+export const isList = (text: string): boolean => /\t|\n\s*\S|,\s*\d/.test(text.trim());
+
 export function MixLineRow(props: MixLineProps) {
   const { index, line, total, known, readOnly, fresh } = props;
   const [open, setOpen] = useState(false);
@@ -56,7 +58,7 @@ export function MixLineRow(props: MixLineProps) {
         onChange={(e) => props.onChange(renamed(line, e.target.value, known), 'name')}
         onPaste={(e) => {
           const text = e.clipboardData.getData('text');
-          if (readOnly || !isTable(text)) return;
+          if (readOnly || !isList(text)) return;
           e.preventDefault();
           props.onPaste(text);
         }}
