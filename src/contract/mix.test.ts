@@ -62,6 +62,21 @@ describe('runMix', () => {
     expect(got.ingredientText.filter((r) => r.emphasised).map((r) => r.text.toLowerCase())).toContain('egg');
   });
 
+  it('counts what only the US counts, and only of what is weighed in', async () => {
+    const { ingredients } = await import('../core/properties/ingredients/table.ts');
+    const row = ingredients.find((r) => r.usOnly.length > 0);
+    expect(row).toBeDefined();
+    const of = (g: number) =>
+      runMix({
+        ingredients: [
+          { id: row!.id, g },
+          { id: 'salt', g: 10 },
+        ],
+      });
+    expect((await of(100)).allergensUs).toEqual(expect.arrayContaining([...row!.usOnly]));
+    expect((await of(0)).allergensUs).toEqual([]);
+  });
+
   it('finds the cheapest weights within the limits, and says which clash where there are none', async () => {
     const ask = (constraints: object) => ({
       ingredients: [

@@ -9,7 +9,13 @@ import {
   pantryOf,
   reckon,
 } from '../core/filling/flatten.ts';
-import { allergens as fourteen, type Nutrient, nutrients } from '../core/filling/food.ts';
+import {
+  allergens as fourteen,
+  type Nutrient,
+  nutrients,
+  type UsAllergen,
+  usAllergens,
+} from '../core/filling/food.ts';
 import { labelOf } from '../core/filling/label.ts';
 import { energyBasis, type Figure, nutritionOf, unknownIn } from '../core/filling/nutrition.ts';
 import { findIngredient } from '../core/properties/ingredients/find.ts';
@@ -224,7 +230,7 @@ export async function runMix(json: unknown) {
     waterToProtein: ratio(water, protein),
     fatToProtein: ratio(fat, protein),
     allergens: label.allergens.contains.map((f) => f.allergen),
-    allergensUs: usAllergensOf(label.allergens.contains),
+    allergensUs: usOf(input, grams, label.allergens.contains),
     allergenRoutes: label.allergens.contains.map((f) => ({
       allergen: allergenWords(f),
       certain: f.certain,
@@ -247,6 +253,15 @@ export async function runMix(json: unknown) {
     basis: basisOf(input).map((b) => ({ what: b.what, source: cite(b.source), confidence: b.confidence })),
     cautions: cautionsOf(label.allergens.notSaid.length > 0, unknown.length > 0),
   };
+}
+
+/** The nine of the US: what the fourteen come to there, and what only the US counts of the rows that were weighed in. */
+function usOf(input: MixInput, grams: readonly number[], contains: readonly FoundAllergen[]): UsAllergen[] {
+  const only = input.ingredients.flatMap(({ id }, i) =>
+    id === undefined || !((grams[i] ?? 0) > 0) ? [] : (ingredientById(id)?.usOnly ?? []),
+  );
+  const found = new Set<UsAllergen>([...usAllergensOf(contains), ...only]);
+  return usAllergens.filter((a) => found.has(a));
 }
 
 /** Weights as given, brought to the total that is wanted. */

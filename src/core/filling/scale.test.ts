@@ -133,6 +133,21 @@ describe('weighed', () => {
     );
   });
 
+  it('names the whole as off rather than a line by more than a step', () => {
+    const out = weighed(
+      [
+        { name: 'a', mass: 0.010000005 },
+        { name: 'salt', mass: 2.4363, salt: true },
+        { name: 'b', mass: 0.0025 },
+        { name: 'c', mass: 0.0006 },
+      ],
+      0.005,
+      0.0005,
+    );
+    expect(out.lines[0]?.mass).toBe(0.01);
+    expect(out.problems.some((p) => p.startsWith('The whole'))).toBe(true);
+  });
+
   it('does not round over what there is', () => {
     const out = weighed([{ name: 'neck', mass: 0.9998, available: 0.9998 }], 0.001);
     expect(out.lines[0]?.mass).toBe(0.999);

@@ -51,6 +51,8 @@ function even(lines: readonly ToWeigh[], out: Weighing[], step: number, missing:
     const next = out[i]!.mass + way * step;
     const most = (lines[i]!.available ?? Number.POSITIVE_INFINITY) + 1e-12;
     if (next < step * (1 - 1e-9) || (way > 0 && next > most)) continue;
+    // No line is brought further from what it should be than a step: rather the whole is named as off.
+    if (Math.abs(next - lines[i]!.mass) > step * (1 + 1e-9)) continue;
     out[i] = { ...out[i]!, mass: next };
     short -= way;
   }

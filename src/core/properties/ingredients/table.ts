@@ -116,6 +116,7 @@ function richer(): Ingredient {
     ...cream,
     id: 'double-cream-48-fat',
     name: 'double cream, 48 % fat',
+    labelName: 'double cream',
     also: ['double cream', 'thick cream'],
     nutrients: {
       ...(Object.fromEntries(keys.map((key) => [key, other(cream.nutrients[key])])) as unknown as Nutrients),
