@@ -76,6 +76,14 @@ export function ChillSize({ method, step, rules, warmestC, shape }: ChillSizePro
     [open, method, step, rulesKey, askedKey],
   );
   const study = useStudy('chill', input);
+  // What is asked stays as it is shown: a finer prediction that comes in meanwhile does not stop the work.
+  const pinned = {
+    ...study,
+    begin: () => {
+      setOwn(asked);
+      study.begin();
+    },
+  };
   const lacks = coolingAmong(rules).length === 0;
   return (
     <section className="stack" aria-labelledby="chill-size-heading">
@@ -98,7 +106,7 @@ export function ChillSize({ method, step, rules, warmestC, shape }: ChillSizePro
               shape={shape}
               onChange={(over) => setOwn((before) => ({ ...before, ...over }))}
             />
-            <StudyBar study={study} ready={input !== null}>
+            <StudyBar study={pinned} ready={input !== null}>
               Work it out
             </StudyBar>
           </>
