@@ -2,6 +2,8 @@ import { defineConfig } from 'vitest/config';
 
 export default defineConfig({
   test: {
+    // Both of two cores: left to itself the runner keeps one of them free.
+    maxWorkers: 2,
     projects: [
       {
         test: {
