@@ -61,6 +61,9 @@ const hottest = (stage: StageInput): number =>
 /** Temperatures that water boils out of food at, and where food stops being warmed by more. */
 const boiling = 100;
 
+/** As food comes out of the heat, where a step does not say [°C]. Assumed. */
+const cookedC = 70;
+
 function energyLine(
   step: StepOf<'cook'> | StepOf<'chill'> | StepOf<'finish'>,
   weights: DishWeights,
@@ -75,44 +78,34 @@ function energyLine(
   if (stages.length === 0) return null;
   const cooling = step.kind === 'chill';
   const startC = step.kind === 'cook' ? step.startC : step.kind === 'finish' ? (step.startC ?? 5) : undefined;
-  const dry = stages.some((s) => ['oven', 'fryer'].includes(energyUseOf(s, cooling)));
-  let from = Math.max(0, startC ?? 70);
+  // Of a chill the programme before it says how warm it begins; here it is taken to be cooked food: assumed, for pennies.
+  let from = Math.max(0, startC ?? cookedC);
   let minor = 0;
   let kwh = 0;
   const unknown: string[] = [];
-  stages.forEach((stage) => {
-    const use = energyUseOf(stage, cooling);
-    const to = Math.min(boiling, Math.max(0, hottest(stage)));
-    if (hottest(stage) < 0) {
-      unknown.push('freezing, which is not reckoned');
-      return;
-    }
+  const pay = (use: EnergyUse, heat: number) => {
     const machine = rates.machines.find((m) => m.use === use);
-    const tariff =
-      machine === undefined ? null : machine.fuel === 'gas' ? rates.gasPerKwh : rates.electricityPerKwh;
+    const tariff = machine?.fuel === 'gas' ? rates.gasPerKwh : rates.electricityPerKwh;
     if (machine === undefined || tariff === null) {
       unknown.push(use);
-      from = to;
       return;
     }
-    const heat = sensibleHeat(own.into.usual, meat, from, to);
     const paid = energyPaid(heat, machine.efficiencyPct / 100);
     kwh += paid;
     minor += paid * tariff;
+  };
+  for (const stage of stages) {
+    if (hottest(stage) < 0) {
+      unknown.push('freezing, which is not reckoned');
+      continue;
+    }
+    const to = Math.min(boiling, hottest(stage));
+    pay(energyUseOf(stage, cooling), sensibleHeat(own.into.usual, meat, from, to));
     from = to;
-  });
+  }
   const lost = own.loss === null ? 0 : Math.max(0, own.into.usual * own.loss.usual);
   const last = stages.findLast((s) => ['oven', 'fryer'].includes(energyUseOf(s, cooling)));
-  if (dry && last !== undefined && lost > 0) {
-    const use = energyUseOf(last, cooling);
-    const machine = rates.machines.find((m) => m.use === use);
-    const tariff = machine?.fuel === 'gas' ? rates.gasPerKwh : rates.electricityPerKwh;
-    if (machine !== undefined && tariff !== null) {
-      const paid = energyPaid(latentHeatOf(lost, boiling), machine.efficiencyPct / 100);
-      kwh += paid;
-      minor += paid * tariff;
-    }
-  }
+  if (last !== undefined && lost > 0) pay(energyUseOf(last, cooling), latentHeatOf(lost, boiling));
   const name = `${step.name}: energy`;
   if (unknown.length > 0)
     return {
@@ -127,7 +120,7 @@ function energyLine(
     name,
     kind: 'energy',
     cost: spread(minor, costSpreads.energy),
-    why: `${kwh.toFixed(2)} kWh at the most: all of the food to the medium’s temperature${dry && lost > 0 ? ', and what it loses driven off as vapour' : ''}, by the machine’s efficiency`,
+    why: `${kwh.toFixed(2)} kWh at the most: all of the food to the medium’s temperature${last !== undefined && lost > 0 ? ', and what it loses driven off as vapour' : ''}, by the machine’s efficiency`,
   };
 }
 

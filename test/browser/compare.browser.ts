@@ -1,19 +1,11 @@
 /** Two versions of a dish beside one another, and an older one brought back. */
-import type { Kitchen, Person } from '../../src/contract/records.ts';
-import { accessible, expect, fits, test } from './stage.ts';
+import { accessible, atWork, expect, fits, test } from './stage.ts';
 
 test('what changed between two versions, what it does to safety, and the older one brought back', async ({
   page,
   server,
 }) => {
-  const get = async <T>(route: string) =>
-    (await page.request.get(`${server.url}/api${route}`)).json() as Promise<T>;
-  const kitchen = (await get<Kitchen[]>('/kitchens')).find((k) => k.demo) as Kitchen;
-  const [person] = await get<Person[]>(`/kitchens/${kitchen.id}/people`);
-  await page.addInitScript(
-    ([key, id]) => localStorage.setItem(key ?? '', id ?? ''),
-    [`fq.person.${kitchen.id}`, person?.id ?? ''],
-  );
+  const { kitchen } = await atWork(page, server.url);
   await page.goto(`${server.url}/k/${kitchen.id}/dishes`);
   await page.getByRole('link', { name: 'Stuffed trotter, chestnut and juniper' }).click();
   await page.getByRole('link', { name: 'What changed between 1 and 2' }).click();

@@ -1,37 +1,11 @@
 /** Salt and shape on the bench: the front moves, the way to the salt wanted, nitrite refused, a bulge priced, the shape handed on. */
 import type { Page } from '@playwright/test';
-import type { Dish, DishSummary, Kitchen, Person } from '../../src/contract/records.ts';
-import { accessible, expect, fits, test } from './stage.ts';
-
-/** A draft of a demo dish, opened at its first step of a kind. */
-async function open(page: Page, url: string, name: RegExp, kind: 'cure' | 'fill'): Promise<void> {
-  const get = async <T>(route: string) => (await page.request.get(`${url}/api${route}`)).json() as Promise<T>;
-  const kitchen = (await get<Kitchen[]>('/kitchens')).find((k) => k.demo) as Kitchen;
-  const base = `/kitchens/${kitchen.id}`;
-  const people = await get<Person[]>(`${base}/people`);
-  const found = (await get<DishSummary[]>(`${base}/dishes`)).find((d) => name.test(d.name)) as DishSummary;
-  const person = people[0]?.id ?? '';
-  const before = await get<Dish>(`${base}/dishes/${found.id}`);
-  if (before.current.status === 'signed') {
-    const made = await page.request.post(`${url}/api${base}/dishes/${found.id}/versions`, {
-      headers: { 'X-Person': person },
-      data: { reason: 'Salt and shape looked at.' },
-    });
-    expect(made.ok()).toBe(true);
-  }
-  const dish = await get<Dish>(`${base}/dishes/${found.id}`);
-  const step = dish.current.method.find((s) => s.kind === kind);
-  await page.addInitScript(
-    ([key, id]) => localStorage.setItem(key ?? '', id ?? ''),
-    [`fq.person.${kitchen.id}`, person],
-  );
-  await page.goto(`${url}/k/${kitchen.id}/dishes/${dish.id}/steps/${step?.id}`);
-}
+import { accessible, expect, fits, openDraft, test } from './stage.ts';
 
 const expected = (page: Page) => page.getByRole('region', { name: 'What to expect' });
 
 test('a brine: the front, the salt that is wanted, and nitrite that is refused', async ({ page, server }) => {
-  await open(page, server.url, /heart/i, 'cure');
+  await openDraft(page, server.url, /heart/i, 'cure');
   const panel = expected(page);
   await expect(panel.getByText(/^The middle has .* nine tenths of its way after/)).toBeVisible();
   const picture = page.getByRole('img', { name: /^Salt across the piece after/ });
@@ -71,7 +45,7 @@ test('a fill: what the bulge costs, too full, and the shape handed to the cook s
   page,
   server,
 }) => {
-  await open(page, server.url, /trotter/i, 'fill');
+  await openDraft(page, server.url, /trotter/i, 'fill');
   const panel = expected(page);
   await expect(panel.getByText(/^The [\d.]+ mm bulge at 45 mm costs \d+ min/)).toBeVisible({
     timeout: 60_000,

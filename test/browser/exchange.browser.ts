@@ -1,20 +1,12 @@
 /** A dish taken away as a file and brought in again; a recipe pasted; a file that is wrong. */
 import fs from 'node:fs';
-import type { Kitchen, Person } from '../../src/contract/records.ts';
-import { accessible, expect, fits, test } from './stage.ts';
+import { accessible, atWork, expect, fits, test } from './stage.ts';
 
 test('a dish is taken away as a file and brought in again, read before it is kept', async ({
   page,
   server,
 }) => {
-  const get = async <T>(route: string) =>
-    (await page.request.get(`${server.url}/api${route}`)).json() as Promise<T>;
-  const kitchen = (await get<Kitchen[]>('/kitchens')).find((k) => k.demo) as Kitchen;
-  const [person] = await get<Person[]>(`/kitchens/${kitchen.id}/people`);
-  await page.addInitScript(
-    ([key, id]) => localStorage.setItem(key ?? '', id ?? ''),
-    [`fq.person.${kitchen.id}`, person?.id ?? ''],
-  );
+  const { kitchen } = await atWork(page, server.url);
   await page.goto(`${server.url}/k/${kitchen.id}/dishes`);
   await page.getByRole('link', { name: 'Stuffed trotter, chestnut and juniper' }).click();
   await page.getByText('Take it away as a file').click();

@@ -1,20 +1,12 @@
 /** The pantry: an ingredient added from the published table, priced, its label looked at; and a mix scaled in the scale's steps. */
-import type { Dish, DishSummary, Kitchen, Person } from '../../src/contract/records.ts';
-import { accessible, expect, fits, test } from './stage.ts';
+import type { Dish, DishSummary } from '../../src/contract/records.ts';
+import { accessible, atWork, expect, fits, test } from './stage.ts';
 
 test('an ingredient is added, priced and its label looked at; a mix is made for fewer pieces', async ({
   page,
   server,
 }) => {
-  const get = async <T>(route: string) =>
-    (await page.request.get(`${server.url}/api${route}`)).json() as Promise<T>;
-  const kitchen = (await get<Kitchen[]>('/kitchens')).find((k) => k.demo) as Kitchen;
-  const base = `/kitchens/${kitchen.id}`;
-  const [person] = await get<Person[]>(`${base}/people`);
-  await page.addInitScript(
-    ([key, id]) => localStorage.setItem(key ?? '', id ?? ''),
-    [`fq.person.${kitchen.id}`, person?.id ?? ''],
-  );
+  const { get, kitchen, base, person } = await atWork(page, server.url);
   await page.goto(`${server.url}/k/${kitchen.id}/dishes`);
   await page.getByRole('link', { name: 'Ingredients' }).click();
   await page.getByRole('textbox', { name: 'Name' }).fill('Celeriac');
@@ -50,7 +42,7 @@ test('an ingredient is added, priced and its label looked at; a mix is made for 
     d.name.startsWith('Stuffed trotter'),
   ) as DishSummary;
   await page.request.post(`${server.url}/api${base}/dishes/${found.id}/versions`, {
-    headers: { 'X-Person': person?.id ?? '' },
+    headers: { 'X-Person': person },
     data: { reason: 'For three.' },
   });
   const dish = await get<Dish>(`${base}/dishes/${found.id}`);

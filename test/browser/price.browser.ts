@@ -1,27 +1,11 @@
 /** What a portion costs and must be sold for, and the rates that it rests on. */
-import type { Page } from '@playwright/test';
-import type { Kitchen, Person } from '../../src/contract/records.ts';
-import { accessible, expect, fits, test } from './stage.ts';
-
-const get = async <T>(page: Page, url: string, route: string) =>
-  (await page.request.get(`${url}/api${route}`)).json() as Promise<T>;
-
-/** The demo kitchen, at work as the first of its people. */
-async function atWork(page: Page, url: string): Promise<Kitchen> {
-  const kitchen = (await get<Kitchen[]>(page, url, '/kitchens')).find((k) => k.demo) as Kitchen;
-  const [person] = await get<Person[]>(page, url, `/kitchens/${kitchen.id}/people`);
-  await page.addInitScript(
-    ([key, id]) => localStorage.setItem(key ?? '', id ?? ''),
-    [`fq.person.${kitchen.id}`, person?.id ?? ''],
-  );
-  return kitchen;
-}
+import { accessible, atWork, expect, fits, test } from './stage.ts';
 
 test('weights and price: from the bench to a menu price, and back when the part gets dearer', async ({
   page,
   server,
 }) => {
-  const kitchen = await atWork(page, server.url);
+  const { kitchen } = await atWork(page, server.url);
   await page.goto(`${server.url}/k/${kitchen.id}/dishes`);
   await page.getByRole('link', { name: /^Heart ballotine/ }).click();
   await page.getByRole('link', { name: 'Weights and price' }).click();
@@ -55,7 +39,7 @@ test('weights and price: from the bench to a menu price, and back when the part 
 });
 
 test('rates: a new entry stands above the old one, which stays', async ({ page, server }) => {
-  const kitchen = await atWork(page, server.url);
+  const { kitchen } = await atWork(page, server.url);
   await page.goto(`${server.url}/k/${kitchen.id}/dishes/rates`);
   const held = page.getByRole('listitem').filter({ hasText: '(holds today)' });
   await expect(held).toHaveCount(1);

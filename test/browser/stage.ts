@@ -4,6 +4,8 @@ import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import AxeBuilder from '@axe-core/playwright';
 import { test as base, expect, type Page } from '@playwright/test';
+import type { Dish, DishSummary, Kitchen, Person } from '../../src/contract/records.ts';
+import type { StepKind } from '../../src/contract/steps.ts';
 import { startCluster } from '../database/cluster.ts';
 import { type Running, startServer, temporaryFolder } from '../durability/server.ts';
 
@@ -112,4 +114,34 @@ export async function fits(page: Page, where: string): Promise<void> {
     () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
   );
   expect(over, `${where}: wider than the window by`).toBeLessThanOrEqual(0);
+}
+
+/** The demo kitchen, at work as the first of its people, and its records as the server gives them. */
+export async function atWork(page: Page, url: string) {
+  const get = async <T>(route: string) => (await page.request.get(`${url}/api${route}`)).json() as Promise<T>;
+  const kitchen = (await get<Kitchen[]>('/kitchens')).find((k) => k.demo) as Kitchen;
+  const base = `/kitchens/${kitchen.id}`;
+  const person = ((await get<Person[]>(`${base}/people`))[0] as Person).id;
+  await page.addInitScript(
+    ([key, id]) => localStorage.setItem(key ?? '', id ?? ''),
+    [`fq.person.${kitchen.id}`, person],
+  );
+  return { get, kitchen, base, person };
+}
+
+/** A draft of a demo dish, opened at its first step of a kind. */
+export async function openDraft(page: Page, url: string, name: RegExp, kind: StepKind): Promise<void> {
+  const { get, kitchen, base, person } = await atWork(page, url);
+  const found = (await get<DishSummary[]>(`${base}/dishes`)).find((d) => name.test(d.name)) as DishSummary;
+  const before = await get<Dish>(`${base}/dishes/${found.id}`);
+  if (before.current.status === 'signed') {
+    const made = await page.request.post(`${url}/api${base}/dishes/${found.id}/versions`, {
+      headers: { 'X-Person': person },
+      data: { reason: 'Looked at again.' },
+    });
+    expect(made.ok()).toBe(true);
+  }
+  const dish = await get<Dish>(`${base}/dishes/${found.id}`);
+  const step = dish.current.method.find((s) => s.kind === kind);
+  await page.goto(`${url}/k/${kitchen.id}/dishes/${dish.id}/steps/${step?.id}`);
 }

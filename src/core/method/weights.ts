@@ -1,13 +1,10 @@
 /** Weight through a method: what goes into each step, what comes out, how many pieces and portions it makes. */
 import { OutOfRange } from '../errors.ts';
 import { piecesFrom } from '../filling/casing.ts';
+import type { Amount } from '../filling/price.ts';
 
 /** A weight, a share or a count that is not known to the gram. */
-export interface Spread {
-  readonly low: number;
-  readonly usual: number;
-  readonly high: number;
-}
+export type Spread = Amount;
 
 export const exactly = (x: number): Spread => ({ low: x, usual: x, high: x });
 const times = (a: Spread, k: Spread): Spread => ({
