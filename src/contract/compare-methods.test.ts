@@ -88,6 +88,25 @@ describe('compareMethods', () => {
     ]);
   });
 
+  it('knows what is to be recorded by its words, whatever its id', () => {
+    const ask = (n: number, high: number) => ({
+      id: id(n),
+      kind: 'temperature' as const,
+      label: 'Core',
+      high,
+    });
+    const [same] = compareMethods(
+      [{ ...steam(34), asks: [ask(1, 8)] }],
+      [{ ...steam(34), asks: [ask(2, 8)] }],
+    );
+    expect(same).toMatchObject({ changes: [] });
+    const [other] = compareMethods(
+      [{ ...steam(34), asks: [ask(1, 8)] }],
+      [{ ...steam(34), asks: [ask(2, 5)] }],
+    );
+    expect(other).toMatchObject({ changes: [{ of: ['Core'], before: '8', after: '5' }] });
+  });
+
   it('moves one step, not all that it passed', () => {
     const moved = compareMethods(
       [rinse(1), rinse(2), rinse(3), rinse(4)],

@@ -192,8 +192,11 @@ function nameIn(list: string, item: unknown, index: number): string {
   return `${human(list)} ${index + 1}`;
 }
 
+/** What is asked to be recorded is known by its words: a copied method may have given it another id. */
 const keyIn = (list: string, item: unknown, index: number): string =>
-  isPlain(item) && typeof item.id === 'string' ? item.id : nameIn(list, item, index);
+  isPlain(item) && typeof item.id === 'string' && typeof item.label !== 'string'
+    ? item.id
+    : nameIn(list, item, index);
 
 function said(key: string, value: unknown): string | null {
   if (value === undefined || value === null) return null;
